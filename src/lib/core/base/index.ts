@@ -1,0 +1,2 @@
+export type { Brand } from './brand';
+export { failed, ok, type Result } from './result';

@@ -1,0 +1,54 @@
+import type { Entry, EntryOf } from './entry-schema';
+import type { EntryId, InvestigationId, PersonId, SpecimenId } from './id';
+import type * as notebook from './notebook';
+
+/** The notebook while it is being added up; it never leaves the fold. */
+export interface FoldState {
+  title: string | null;
+  readonly people: Map<PersonId, notebook.Person>;
+  readonly investigations: Map<InvestigationId, notebook.Investigation>;
+  readonly specimens: Map<SpecimenId, notebook.Specimen>;
+  readonly logBySpecimen: Map<SpecimenId, FoldLog>;
+  readonly notes: notebook.Note[];
+  readonly readingsTaken: TakenReading[];
+  readonly correctionsByReading: Map<EntryId, EntryOf<'reading-corrected'>[]>;
+  readonly removalByInvestigation: Map<InvestigationId, EntryOf<'investigation-removed'>>;
+}
+
+export const emptyFoldState = (): FoldState => ({
+  title: null,
+  people: new Map(),
+  investigations: new Map(),
+  specimens: new Map(),
+  logBySpecimen: new Map(),
+  notes: [],
+  readingsTaken: [],
+  correctionsByReading: new Map(),
+  removalByInvestigation: new Map(),
+});
+
+/** The log of a specimen, begun when its first line is written. */
+export function logOf(state: FoldState, specimen: SpecimenId): FoldLog {
+  const known = state.logBySpecimen.get(specimen);
+  if (known) return known;
+  const log: FoldLog = { readings: [], dayMarks: [], kindNotes: [] };
+  state.logBySpecimen.set(specimen, log);
+  return log;
+}
+
+/** What every line of a log has. */
+export const line = <Written extends Entry & { readonly day: notebook.Note['day'] }>(
+  { id, at, device, author, day }: Written,
+  takenBack: notebook.TakenBack | null,
+) => ({ id, at, device, author, day, takenBack });
+
+interface FoldLog {
+  readonly readings: notebook.Reading[];
+  readonly dayMarks: notebook.DayMark[];
+  readonly kindNotes: notebook.KindNote[];
+}
+
+interface TakenReading {
+  readonly entry: EntryOf<'reading-taken'>;
+  readonly takenBack: notebook.TakenBack | null;
+}

@@ -1,0 +1,43 @@
+/** The closed lists of words that entries are written in. */
+
+/** What an investigation measures, again and again. */
+export const quantities = ['plant-height', 'rain', 'shadow', 'length', 'daily-kind'] as const;
+export type Quantity = (typeof quantities)[number];
+
+/** What can be written for a day that has no number. They never merge, and none of them is 0. */
+export const dayStates = ['not-up-yet', 'missed', 'no-sun', 'trace', 'lost'] as const;
+export type DayState = (typeof dayStates)[number];
+
+/** Which numbers and graphs suit a child: school grades 1 to 3. */
+export const stages = ['grade-1', 'grade-2', 'grade-3'] as const;
+export type Stage = (typeof stages)[number];
+
+export const roles = ['child', 'grown-up'] as const;
+export type Role = (typeof roles)[number];
+
+export const hands = ['right', 'left'] as const;
+export type Hand = (typeof hands)[number];
+
+/** A person is known by a nickname, a colour and a shape: nothing more is asked. */
+export const shapes = [
+  'leaf',
+  'drop',
+  'sun',
+  'boot',
+  'snail',
+  'star',
+  'pebble',
+  'feather',
+] as const;
+export type Shape = (typeof shapes)[number];
+
+export const weatherWords = ['sun', 'cloud', 'rain', 'snow', 'wind', 'fog'] as const;
+export type WeatherWord = (typeof weatherWords)[number];
+
+/** How a specimen's log came to its end. */
+export const endings = ['lost', 'finished'] as const;
+export type Ending = (typeof endings)[number];
+
+/** Where an investigation began: with the child's own question, or as a made-up sample. */
+export const origins = ['ours', 'made-up'] as const;
+export type Origin = (typeof origins)[number];

@@ -1,0 +1,31 @@
+/**
+ * The units a reading can be written in.
+ *
+ * Invariant: every length is a whole number of nanometres, so that inches, their binary
+ * fractions and thousandths, and millimetres are all exact and meet on one number line.
+ * Source: 1 in = 25.4 mm exactly, 24 FR 5348 (1 July 1959); NIST SP 811 (2008) App. B.8.
+ */
+export type LengthUnit = 'in' | 'ft' | 'yd' | 'mm' | 'cm' | 'm';
+export type Unit = LengthUnit | 'count';
+
+export const nanometresByUnit: Readonly<Record<LengthUnit, number>> = {
+  mm: 1_000_000,
+  cm: 10_000_000,
+  m: 1_000_000_000,
+  in: 25_400_000,
+  ft: 304_800_000,
+  yd: 914_400_000,
+};
+
+/**
+ * Whether a unit measures a length (and not a count of things).
+ * @example
+ * isLengthUnit('in') // => true
+ * @example
+ * isLengthUnit('count') // => false
+ */
+export const isLengthUnit = (unit: Unit): unit is LengthUnit => unit !== 'count';
+
+/** How many exact steps (whole nanometres, or single things) one unit holds. */
+export const exactPerUnit = (unit: Unit): number =>
+  isLengthUnit(unit) ? nanometresByUnit[unit] : 1;
