@@ -1,0 +1,30 @@
+import { newId, nextStamp } from '#core/journal';
+import type {
+  DeviceId,
+  Entry,
+  EntryDraft,
+  EntryId,
+  InvestigationId,
+  PersonId,
+  SpecimenId,
+  Stamp,
+} from '#core/journal';
+import type { Clock } from './clock';
+
+/** Gives drafts what every entry has: an id, a stamp after the last one seen, device and author. */
+export function writeEntries(
+  drafts: readonly EntryDraft[],
+  by: { clock: Clock; device: DeviceId; author: PersonId | null; after: Stamp | null },
+): readonly Entry[] {
+  let last = by.after;
+  return drafts.map((draft) => {
+    last = nextStamp(last, by.clock.nowMs());
+    const id = freshId<EntryId>(by.clock);
+    return { id, at: last, device: by.device, author: by.author, v: 1, ...draft } as Entry;
+  });
+}
+
+/** A new id for a person, an investigation, a specimen or an entry. */
+export const freshId = <Id extends EntryId | PersonId | InvestigationId | SpecimenId | DeviceId>(
+  clock: Clock,
+): Id => newId<Id>(clock.nowMs(), clock.randomBytes(10));

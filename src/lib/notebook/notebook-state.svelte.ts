@@ -1,0 +1,187 @@
+import { ok, type Result } from '#core/base';
+import { civilDayAt, type CivilDay } from '#core/calendar';
+import {
+  foldEntries,
+  mergeEntries,
+  momentOfStamp,
+  type EntryDraft,
+  type EntryId,
+  type InvestigationId,
+  type JournalEntry,
+  type Notebook,
+  type PersonId,
+  type SpecimenId,
+  type Stamp,
+} from '#core/journal';
+import { seriesOf, type Series } from '#core/series';
+import type { DamagedRecord, JournalStore, StoreError } from '#store';
+import type { Clock } from './clock';
+import type { DeviceMemory } from './device-memory';
+import { freshId, writeEntries } from './entry-writer';
+
+/**
+ * The running notebook: the journal in memory, what it adds up to, and the commands the screens
+ * call. What a screen shows is always folded from entries that are already durable.
+ */
+export class NotebookState {
+  #entries = $state.raw<readonly JournalEntry[]>([]);
+  #damaged = $state.raw<readonly DamagedRecord[]>([]);
+  #lastWritten: Stamp | null = null;
+  #undoable = $state.raw<Deed | null>(null);
+  readonly notebook: Notebook = $derived(foldEntries(this.#entries));
+
+  /** The day it is where the family is; it moves on at midnight while the page stays open. */
+  today = $state() as CivilDay;
+  /** The last saving that failed. What was to be saved is still on the screen that tried. */
+  trouble = $state.raw<StoreError | null>(null);
+  /** Who is writing: readings carry their name. */
+  author = $state<PersonId | null>(null);
+
+  constructor(
+    readonly store: JournalStore,
+    readonly clock: Clock,
+    readonly memory: DeviceMemory,
+  ) {
+    this.today = this.#readToday();
+    this.author = memory.read('author') as PersonId | null;
+  }
+
+  /** Reads the journal and begins to follow other tabs. Returns the way to stop. */
+  async open(): Promise<() => void> {
+    await this.reload();
+    const stopAppended = this.store.onAppendedElsewhere((entries) => this.#take(entries));
+    const stopReplaced = this.store.onReplacedElsewhere(() => void this.reload());
+    return () => {
+      stopAppended();
+      stopReplaced();
+      this.store.close();
+    };
+  }
+
+  async reload(): Promise<void> {
+    const { entries, damaged } = await this.store.readAll();
+    this.#entries = mergeEntries(entries);
+    this.#damaged = damaged;
+    this.#undoable = null;
+  }
+
+  get entries(): readonly JournalEntry[] {
+    return this.#entries;
+  }
+
+  /** Records in storage that are no entries any more: reported, never shown as data. */
+  get damaged(): readonly DamagedRecord[] {
+    return this.#damaged;
+  }
+
+  /** Whether this device's clock stands before the last entry: it was set back, or another's is fast. */
+  get clockIsBehind(): boolean {
+    const { lastStamp } = this.notebook;
+    return lastStamp !== null && momentOfStamp(lastStamp) > this.clock.nowMs() + anHourMs;
+  }
+
+  /** Writes entries, all or none. They are durable, and on every screen, when this resolves. */
+  async write(...drafts: readonly EntryDraft[]): Promise<Result<readonly EntryId[], StoreError>> {
+    const done = await this.#append(drafts);
+    if (done.ok) this.#undoable = { entries: done.value, undone: null };
+    return done;
+  }
+
+  /** What the last deed in this window was, and whether it was undone. */
+  get lastDeed(): 'nothing' | 'done' | 'undone' {
+    if (this.#undoable === null) return 'nothing';
+    return this.#undoable.undone === null ? 'done' : 'undone';
+  }
+
+  /** Takes back the last thing done in this window, by new entries; nothing is erased. */
+  async undo(): Promise<Result<null, StoreError>> {
+    const deed = this.#undoable;
+    if (deed === null || deed.undone !== null) return ok(null);
+    const done = await this.#append(takingBack(deed.entries));
+    if (!done.ok) return done;
+    this.#undoable = { ...deed, undone: done.value };
+    return ok(null);
+  }
+
+  /** Brings back what `undo` took away. */
+  async redo(): Promise<Result<null, StoreError>> {
+    const deed = this.#undoable;
+    if (deed === null || deed.undone === null) return ok(null);
+    const done = await this.#append(takingBack(deed.undone));
+    if (!done.ok) return done;
+    this.#undoable = { ...deed, undone: null };
+    return ok(null);
+  }
+
+  /** Adds entries from a backup file or another device, as they are. */
+  async bringIn(
+    entries: readonly JournalEntry[],
+  ): Promise<Result<{ added: number; known: number }, StoreError>> {
+    const done = await this.store.append(entries);
+    this.trouble = done.ok ? null : done.error;
+    if (done.ok) this.#take(entries);
+    return done;
+  }
+
+  newId<Id extends EntryId | PersonId | InvestigationId | SpecimenId>(): Id {
+    return freshId<Id>(this.clock);
+  }
+
+  chooseAuthor(person: PersonId | null): void {
+    this.author = person;
+    this.memory.write('author', person ?? '');
+  }
+
+  /** Looks at the calendar again: called when the page wakes and once a minute. */
+  lookAtCalendar(): void {
+    const today = this.#readToday();
+    if (today !== this.today) this.today = today;
+  }
+
+  seriesOf(specimen: SpecimenId): Series | null {
+    return seriesOf(this.notebook, specimen, this.today);
+  }
+
+  async #append(drafts: readonly EntryDraft[]): Promise<Result<readonly EntryId[], StoreError>> {
+    const { clock, store } = this;
+    const author = this.author && this.notebook.people.has(this.author) ? this.author : null;
+    const entries = writeEntries(drafts, {
+      clock,
+      device: store.device,
+      author,
+      after: this.#last(),
+    });
+    this.#lastWritten = entries.at(-1)?.at ?? this.#lastWritten;
+    const done = await store.append(entries);
+    this.trouble = done.ok ? null : done.error;
+    if (!done.ok) return done;
+    this.#take(entries);
+    return ok(entries.map((entry) => entry.id));
+  }
+
+  #take(entries: readonly JournalEntry[]): void {
+    this.#entries = mergeEntries(this.#entries, entries);
+  }
+
+  /** The latest stamp seen or given out, also for entries still on their way to the store. */
+  #last(): Stamp | null {
+    const { lastStamp } = this.notebook;
+    if (lastStamp === null || this.#lastWritten === null) return lastStamp ?? this.#lastWritten;
+    return lastStamp > this.#lastWritten ? lastStamp : this.#lastWritten;
+  }
+
+  #readToday(): CivilDay {
+    return civilDayAt(this.clock.nowMs(), this.clock.timeZone());
+  }
+}
+
+const anHourMs = 60 * 60 * 1000;
+
+const takingBack = (entries: readonly EntryId[]): EntryDraft[] =>
+  [...entries].reverse().map((entry) => ({ kind: 'entry-taken-back', entry }));
+
+interface Deed {
+  readonly entries: readonly EntryId[];
+  /** The entries that took the deed back, if it was undone. */
+  readonly undone: readonly EntryId[] | null;
+}

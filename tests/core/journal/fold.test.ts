@@ -1,0 +1,194 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { civilDay } from '#core/calendar';
+import { foldEntries, type EntryId, type JournalEntry, type Notebook } from '#core/journal';
+import {
+  anId,
+  bean,
+  begun,
+  child,
+  heights,
+  phone,
+  read,
+  takenBack,
+  took,
+  written,
+} from './entries';
+
+const readingsIn = (notebook: Notebook) => notebook.logBySpecimen.get(bean)?.readings ?? [];
+
+const everyKind: readonly JournalEntry[] = [
+  ...begun,
+  took(5, '2026-03-10', 1),
+  took(6, '2026-03-11', 3),
+  written(7, {
+    kind: 'reading-corrected',
+    reading: anId<EntryId>(6),
+    to: { day: civilDay('2026-03-11'), measured: read(2) },
+    why: 'we read the wrong end',
+  }),
+  written(8, { kind: 'day-marked', specimen: bean, day: civilDay('2026-03-12'), state: 'missed' }),
+  takenBack(9, 8),
+  written(10, { kind: 'person-changed', person: child, to: { name: 'Robin' } }),
+  written(11, { kind: 'note-written', specimen: bean, day: civilDay('2026-03-12'), text: 'leaf' }),
+  written(12, { kind: 'kind-noted', specimen: bean, day: civilDay('2026-03-12'), word: 'sun' }),
+  written(13, { kind: 'investigation-changed', investigation: heights, to: { unit: 'in' } }),
+  written(14, { kind: 'investigation-removed', investigation: heights }),
+  takenBack(15, 14),
+  written(16, {
+    kind: 'reading-corrected',
+    reading: anId<EntryId>(6),
+    to: { day: civilDay('2026-03-11'), measured: read(4) },
+  }),
+  written(17, {
+    kind: 'specimen-ended',
+    specimen: bean,
+    day: civilDay('2026-03-30'),
+    how: 'finished',
+  }),
+  written(18, {
+    kind: 'investigation-ended',
+    investigation: heights,
+    day: civilDay('2026-03-30'),
+    found: 'It grew.',
+  }),
+  { ...took(19, '2026-03-13', 5), kind: 'moon-seen', phase: 'half' } as unknown as JournalEntry,
+];
+
+describe('fold', () => {
+  it('F1 gives the same notebook for any order and any repeats', () => {
+    const expected = foldEntries(everyKind);
+    fc.assert(
+      fc.property(
+        fc.shuffledSubarray([...everyKind], { minLength: everyKind.length }),
+        fc.subarray([...everyKind]),
+        (shuffled, repeats) => {
+          expect(foldEntries([...shuffled, ...repeats])).toEqual(expected);
+        },
+      ),
+      { seed: 20260302, numRuns: 300 },
+    );
+  });
+
+  it('F1 never changes the entries it is given', () => {
+    const frozen = everyKind.map((entry) => Object.freeze({ ...entry }));
+    expect(() => foldEntries(Object.freeze(frozen))).not.toThrow();
+  });
+
+  it('F1 orders entries of one minute alike on two devices', () => {
+    const here = took(5, '2026-03-10', 1, { minute: 9 });
+    const there = took(6, '2026-03-10', 2, { minute: 9, device: phone });
+    const seen = [here, there].map((each) => each.id);
+    for (const entries of [
+      [here, there],
+      [there, here],
+    ]) {
+      expect(readingsIn(foldEntries(entries)).map((each) => each.id)).toEqual(seen);
+    }
+  });
+
+  it('F2 counts an entry of a later program and lets it change nothing else', () => {
+    const known = foldEntries(everyKind.slice(0, -1));
+    const all = foldEntries(everyKind);
+    expect(all.notUnderstoodCount).toBe(1);
+    expect({ ...all, notUnderstoodCount: 0 }).toEqual({
+      ...known,
+      entryCount: known.entryCount + 1,
+      lastStamp: everyKind.at(-1)!.at,
+    });
+  });
+
+  it('F3 keeps a late entry on the day it was taken', () => {
+    const notebook = foldEntries([...begun, took(6, '2026-03-12', 3), took(7, '2026-03-11', 2)]);
+    expect(readingsIn(notebook).map((reading) => reading.day)).toEqual([
+      '2026-03-12',
+      '2026-03-11',
+    ]);
+  });
+
+  it('F4 keeps a reading that was taken back as a crossed-out line', () => {
+    const [reading] = readingsIn(
+      foldEntries([...begun, took(5, '2026-03-10', 1), takenBack(6, 5)]),
+    );
+    expect(reading?.takenBack?.by).toBe(anId(6));
+    expect(reading?.counted.text).toBe('1');
+  });
+
+  it('F4 lets a taking back be taken back, as often as one likes', () => {
+    const back = [takenBack(6, 5), takenBack(7, 6), takenBack(8, 7)];
+    const states = [0, 1, 2, 3].map((count) => {
+      const entries = [...begun, took(5, '2026-03-10', 1), ...back.slice(0, count)];
+      return readingsIn(foldEntries(entries))[0]?.takenBack === null;
+    });
+    expect(states).toEqual([true, false, true, false]);
+  });
+
+  it('F4 removes the effect of a change that was taken back', () => {
+    const renamed = written(10, { kind: 'person-changed', person: child, to: { name: 'Robin' } });
+    expect(foldEntries([...begun, renamed]).people.get(child)?.name).toBe('Robin');
+    const undone = foldEntries([...begun, renamed, takenBack(11, 10)]);
+    expect(undone.people.get(child)?.name).toBe('Wren');
+  });
+
+  it('F5 keeps what was read before each correction, with why', () => {
+    const reading = readingsIn(foldEntries(everyKind)).find((each) => each.id === anId(6));
+    expect(reading?.counted.text).toBe('4');
+    expect(reading?.crossedOut.map((each) => [each.counted.text, each.why])).toEqual([
+      ['3', 'we read the wrong end'],
+      ['2', undefined],
+    ]);
+  });
+
+  it('F5 leaves the reading as it was when its correction is taken back', () => {
+    const reading = readingsIn(foldEntries([...everyKind, takenBack(20, 16)])).find(
+      (each) => each.id === anId(6),
+    );
+    expect(reading?.counted.text).toBe('2');
+    expect(reading?.crossedOut).toHaveLength(1);
+  });
+
+  it.each([
+    { values: [7], middle: 7 },
+    { values: [9, 7], middle: 7 },
+    { values: [9, 7, 8], middle: 8 },
+    { values: [4, 9, 7, 8], middle: 7 },
+    { values: [5, 5, 9], middle: 5 },
+  ])('F6 counts the middle one of $values', ({ values, middle }) => {
+    const [first, ...again] = values.map((value) => read(value));
+    const entry = written(5, {
+      kind: 'reading-taken',
+      specimen: bean,
+      day: civilDay('2026-03-10'),
+      measured: first!,
+      again,
+    });
+    const [reading] = readingsIn(foldEntries([...begun, entry]));
+    expect(reading?.counted.text).toBe(String(middle));
+    expect(reading?.all).toHaveLength(values.length);
+  });
+
+  it('F7 keeps two readings of one day', () => {
+    const notebook = foldEntries([...begun, took(5, '2026-03-10', 1), took(6, '2026-03-10', 2)]);
+    expect(readingsIn(notebook).map((reading) => reading.counted.text)).toEqual(['1', '2']);
+  });
+
+  it('F8 waits for what a correction corrects', () => {
+    const correction = everyKind.filter((entry) => entry.id === anId(7));
+    expect(readingsIn(foldEntries([...begun, ...correction]))).toEqual([]);
+    const arrived = foldEntries([...begun, ...correction, took(6, '2026-03-11', 3)]);
+    expect(readingsIn(arrived)[0]?.counted.text).toBe('2');
+  });
+
+  it('F9 lists a removed investigation and leaves its log alone', () => {
+    const removed = foldEntries(everyKind.filter((entry) => entry.id !== anId(15)));
+    expect(removed.investigations.size).toBe(0);
+    expect(removed.removed.map((each) => each.investigation.title)).toEqual(['Our beans']);
+    expect(readingsIn(removed)).toHaveLength(2);
+    expect(foldEntries(everyKind).investigations.get(heights)?.title).toBe('Our beans');
+  });
+
+  it('F10 changes only the fields a change names', () => {
+    const investigation = foldEntries(everyKind).investigations.get(heights);
+    expect(investigation).toMatchObject({ unit: 'in', mark: '1 cm', title: 'Our beans' });
+  });
+});
