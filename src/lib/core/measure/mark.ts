@@ -15,6 +15,7 @@ export type MarkId =
   | '1 ft'
   | '1 yd'
   | '1 m'
+  | '0.1 m'
   | '1 cm'
   | '0.5 cm'
   | '1 mm'
@@ -50,6 +51,7 @@ export const marks: readonly Mark[] = [
   mark('0.1 in', 'in', 2_540_000, 'decimal'),
   mark('0.01 in', 'in', 254_000, 'decimal'),
   mark('1 m', 'm', 1_000_000_000, 'decimal'),
+  mark('0.1 m', 'm', 100_000_000, 'decimal'),
   mark('1 cm', 'cm', 10_000_000, 'decimal'),
   mark('0.5 cm', 'cm', 5_000_000, 'decimal'),
   mark('1 mm', 'mm', 1_000_000, 'decimal'),
@@ -60,7 +62,7 @@ export const marks: readonly Mark[] = [
 const markByIdMap = new Map(marks.map((each) => [each.id, each]));
 
 /**
- * The mark with this id.
+ * The mark with this id. A name that is no mark is our own mistake and throws.
  * @example
  * markById('1/2 in').exact // => 12700000
  */
@@ -70,5 +72,10 @@ export const markById = (id: MarkId): Mark => {
   return found;
 };
 
-/** Whether unknown text names a mark. */
+/**
+ * Whether unknown text names a mark.
+ * @example
+ * isMarkId('1/2 in') // => true
+ * isMarkId('1/3 in') // => false
+ */
 export const isMarkId = (text: string): text is MarkId => markByIdMap.has(text as MarkId);

@@ -21,11 +21,36 @@ export const nanometresByUnit: Readonly<Record<LengthUnit, number>> = {
  * Whether a unit measures a length (and not a count of things).
  * @example
  * isLengthUnit('in') // => true
- * @example
  * isLengthUnit('count') // => false
  */
 export const isLengthUnit = (unit: Unit): unit is LengthUnit => unit !== 'count';
 
-/** How many exact steps (whole nanometres, or single things) one unit holds. */
+/** Units of one system share one ladder of marks; between systems a conversion is only "about". */
+export type UnitSystem = 'metric' | 'customary' | 'count';
+
+/**
+ * The system a unit belongs to.
+ * @example
+ * systemOf('ft') // => 'customary'
+ * systemOf('mm') // => 'metric'
+ */
+export const systemOf = (unit: Unit): UnitSystem => systemByUnit[unit];
+
+const systemByUnit: Readonly<Record<Unit, UnitSystem>> = {
+  mm: 'metric',
+  cm: 'metric',
+  m: 'metric',
+  in: 'customary',
+  ft: 'customary',
+  yd: 'customary',
+  count: 'count',
+};
+
+/**
+ * How many exact steps (whole nanometres, or single things) one unit holds.
+ * @example
+ * exactPerUnit('in') // => 25400000
+ * exactPerUnit('count') // => 1
+ */
 export const exactPerUnit = (unit: Unit): number =>
   isLengthUnit(unit) ? nanometresByUnit[unit] : 1;
