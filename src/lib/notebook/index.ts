@@ -1,3 +1,4 @@
+export { chooseSpecimen, openSpecimens } from './choose-specimen';
 export { deviceClock, type Clock } from './clock';
 export { DeviceMemory } from './device-memory';
 export { provideNotebook, useNotebook } from './notebook-context';

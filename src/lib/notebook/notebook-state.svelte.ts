@@ -1,5 +1,5 @@
 import { ok, type Result } from '#core/base';
-import { civilDayAt, type CivilDay } from '#core/calendar';
+import { civilDayAt, clockTimeAt, type CivilDay, type ClockTime } from '#core/calendar';
 import {
   foldEntries,
   mergeEntries,
@@ -28,7 +28,7 @@ export class NotebookState {
   #damaged = $state.raw<readonly DamagedRecord[]>([]);
   #lastWritten: Stamp | null = null;
   #undoable = $state.raw<Deed | null>(null);
-  readonly notebook: Notebook = $derived(foldEntries(this.#entries));
+  readonly contents: Notebook = $derived(foldEntries(this.#entries));
 
   /** The day it is where the family is; it moves on at midnight while the page stays open. */
   today = $state() as CivilDay;
@@ -48,20 +48,24 @@ export class NotebookState {
 
   /** Reads the journal and begins to follow other tabs. Returns the way to stop. */
   async open(): Promise<() => void> {
-    await this.reload();
     const stopAppended = this.store.onAppendedElsewhere((entries) => this.#take(entries));
     const stopReplaced = this.store.onReplacedElsewhere(() => void this.reload());
+    const stopClosed = this.store.onClosed((why) => (this.trouble = why));
+    await this.reload();
     return () => {
       stopAppended();
       stopReplaced();
+      stopClosed();
       this.store.close();
     };
   }
 
   async reload(): Promise<void> {
-    const { entries, damaged } = await this.store.readAll();
-    this.#entries = mergeEntries(entries);
-    this.#damaged = damaged;
+    const kept = await this.store.readAll();
+    this.trouble = kept.ok ? null : kept.error;
+    if (!kept.ok) return;
+    this.#entries = mergeEntries(kept.value.entries);
+    this.#damaged = kept.value.damaged;
     this.#undoable = null;
   }
 
@@ -76,7 +80,7 @@ export class NotebookState {
 
   /** Whether this device's clock stands before the last entry: it was set back, or another's is fast. */
   get clockIsBehind(): boolean {
-    const { lastStamp } = this.notebook;
+    const { lastStamp } = this.contents;
     return lastStamp !== null && momentOfStamp(lastStamp) > this.clock.nowMs() + anHourMs;
   }
 
@@ -138,13 +142,18 @@ export class NotebookState {
     if (today !== this.today) this.today = today;
   }
 
+  /** The time of day where the family is, such as `08:05`. */
+  clockTime(): ClockTime {
+    return clockTimeAt(this.clock.nowMs(), this.clock.timeZone());
+  }
+
   seriesOf(specimen: SpecimenId): Series | null {
-    return seriesOf(this.notebook, specimen, this.today);
+    return seriesOf(this.contents, specimen, this.today);
   }
 
   async #append(drafts: readonly EntryDraft[]): Promise<Result<readonly EntryId[], StoreError>> {
     const { clock, store } = this;
-    const author = this.author && this.notebook.people.has(this.author) ? this.author : null;
+    const author = this.author && this.contents.people.has(this.author) ? this.author : null;
     const entries = writeEntries(drafts, {
       clock,
       device: store.device,
@@ -165,7 +174,7 @@ export class NotebookState {
 
   /** The latest stamp seen or given out, also for entries still on their way to the store. */
   #last(): Stamp | null {
-    const { lastStamp } = this.notebook;
+    const { lastStamp } = this.contents;
     if (lastStamp === null || this.#lastWritten === null) return lastStamp ?? this.#lastWritten;
     return lastStamp > this.#lastWritten ? lastStamp : this.#lastWritten;
   }

@@ -13,6 +13,7 @@ export {
   type ClockTime,
   type ClockTimeError,
 } from './clock-time';
+export { clockTimeAt } from './clock-time-at';
 export { likelyDayOrder } from './day-order';
 export { readDayText, type DayOrder, type DayTextError } from './day-text';
 export { addDays, compareDays, daysBetween, daysFrom } from './days-between';

@@ -54,7 +54,7 @@ const takenReading = {
 };
 
 const partial = <Fields extends v.ObjectEntries>(fields: Fields) =>
-  v.partial(v.looseObject(fields));
+  v.partial(v.object(fields));
 
 /** What each kind of entry holds, beside the envelope that all entries share. */
 export const bodySchemas = {
@@ -82,7 +82,7 @@ export const bodySchemas = {
     weather: v.optional(v.picklist(words.weatherWords)),
     note: v.optional(prose),
   },
-  'reading-corrected': { reading: entryId, to: v.looseObject(takenReading), why },
+  'reading-corrected': { reading: entryId, to: v.object(takenReading), why },
   'day-marked': {
     specimen: specimenId,
     day,

@@ -46,7 +46,7 @@ export const mark = v.pipe(
   v.check(isMarkId, 'not a mark'),
   v.transform((text) => text as MarkId),
 );
-export const measured = v.looseObject({
+export const measured = v.object({
   text: v.pipe(v.string(), v.maxLength(200)),
   unit,
   mark,

@@ -1,0 +1,148 @@
+import type { DayState, Quantity, Stage } from '#core/journal';
+import type { MarkId } from '#core/measure';
+import type { IconName } from '#ui/icons';
+
+interface QuantityWords {
+  readonly icon: IconName;
+  /** For the grown-up, choosing. */
+  readonly name: string;
+  readonly about: string;
+  /** What the card says to begin with; the family changes it as it likes. */
+  readonly title: string;
+  readonly question: string;
+  readonly specimen: string;
+  readonly startedLabel: string;
+  readonly where: string;
+  readonly tool: string;
+  readonly when: string;
+  readonly standLabel: string;
+  /** For the child, on the day. */
+  readonly childTask: string;
+}
+
+export const quantityWords: Readonly<Record<Quantity, QuantityWords>> = {
+  'plant-height': {
+    icon: 'seedling',
+    name: 'A seedling grows',
+    about: 'Sow now; the first reading comes in one to two weeks. Three to five weeks in all.',
+    title: 'Our seedling',
+    question: 'How tall will our seedling grow?',
+    specimen: 'My bean',
+    startedLabel: 'Sown on',
+    where: 'From the soil to the growing tip, not to the top of the tallest leaf.',
+    tool: 'The same ruler, standing on the soil, zero end down.',
+    when: 'Every morning, before watering.',
+    standLabel: 'How tall is the pot?',
+    childTask: 'Measure your plant.',
+  },
+  rain: {
+    icon: 'drop',
+    name: 'Rain in a gauge',
+    about: 'Any straight-sided container in the open. Dry days are readings too: they are 0.',
+    title: 'Our rain',
+    question: 'How much rain falls here?',
+    specimen: 'Our gauge',
+    startedLabel: 'Set up on',
+    where: 'From the flat bottom of the gauge to the top of the water.',
+    tool: 'A ruler with zero at its very edge, or the marks on the gauge.',
+    when: 'Every morning at the same time; then empty it.',
+    standLabel: '',
+    childTask: 'Read the rain.',
+  },
+  shadow: {
+    icon: 'shadow',
+    name: 'A stick’s shadow',
+    about: 'One sunny day, every hour; or three set times a day for a week.',
+    title: 'Our shadow',
+    question: 'When is the shadow shortest?',
+    specimen: 'Our stick',
+    startedLabel: 'Set up on',
+    where: 'From the foot of the stick to the tip of its shadow, along the ground.',
+    tool: 'A tape. Mark the tip with chalk first, and write the time.',
+    when: 'Every hour while the sun shines.',
+    standLabel: 'How tall is the stick?',
+    childTask: 'Measure the shadow.',
+  },
+  length: {
+    icon: 'ruler',
+    name: 'Another length',
+    about: 'A root in a jar, a candle, an icicle, the water in a dish: anything that changes.',
+    title: 'Our lengths',
+    question: 'How does it change?',
+    specimen: 'The thing we measure',
+    startedLabel: 'Begun on',
+    where: 'From one end to the other, always the same two ends.',
+    tool: 'The same ruler, lined up at zero.',
+    when: 'Every morning.',
+    standLabel: '',
+    childTask: 'Measure it.',
+  },
+  'daily-kind': {
+    icon: 'tally',
+    name: 'What kind of day',
+    about: 'One word a day, chosen from three or four. Ready for a picture graph after eight days.',
+    title: 'Our days',
+    question: 'Which kind of day comes most?',
+    specimen: 'Our sky',
+    startedLabel: 'Begun on',
+    where: 'Look out of the same window.',
+    tool: 'Your eyes.',
+    when: 'Every day at the same time.',
+    standLabel: '',
+    childTask: 'What kind of day is it?',
+  },
+};
+
+interface StateWords {
+  readonly icon: IconName;
+  /** On the child's stamp. */
+  readonly stamp: string;
+  /** In the log. */
+  readonly inLog: string;
+}
+
+export const stateWords: Readonly<Record<DayState, StateWords>> = {
+  'not-up-yet': { icon: 'not-up-yet', stamp: 'Not up yet', inLog: 'not up yet' },
+  missed: { icon: 'missed', stamp: 'We missed it', inLog: 'missed' },
+  'no-sun': { icon: 'no-sun', stamp: 'No sun', inLog: 'no sun' },
+  trace: { icon: 'trace', stamp: 'Just a bit wet', inLog: 'trace: wet, too little to measure' },
+  lost: { icon: 'lost', stamp: 'It is lost', inLog: 'lost' },
+};
+
+/** The stamps a day can get where it has no number, for each quantity. */
+export const stampsByQuantity: Readonly<Record<Quantity, readonly DayState[]>> = {
+  'plant-height': ['not-up-yet', 'missed', 'lost'],
+  rain: ['trace', 'missed', 'lost'],
+  shadow: ['no-sun', 'missed', 'lost'],
+  length: ['missed', 'lost'],
+  'daily-kind': ['missed'],
+};
+
+export const stageWords: Readonly<Record<Stage, string>> = {
+  'grade-1': 'First grade (about 6)',
+  'grade-2': 'Second grade (about 7)',
+  'grade-3': 'Third grade (about 8)',
+};
+
+/** What a mark is called when a reading is said to be "to the nearest ...". */
+export const markWords: Readonly<Record<MarkId, string>> = {
+  '1 yd': 'whole yard',
+  '1 ft': 'whole foot',
+  '1 in': 'whole inch',
+  '1/2 in': 'half inch',
+  '1/4 in': 'quarter inch',
+  '1/8 in': 'eighth of an inch',
+  '1/16 in': 'sixteenth of an inch',
+  '0.1 in': 'tenth of an inch',
+  '0.01 in': 'hundredth of an inch',
+  '1 m': 'whole metre',
+  '0.1 m': 'tenth of a metre',
+  '1 cm': 'whole centimetre',
+  '0.5 cm': 'half centimetre',
+  '1 mm': 'millimetre',
+  '0.1 mm': 'tenth of a millimetre',
+  '1': 'whole number',
+};
+
+/** Whether a series day's state is one of the stamps. */
+export const isDayState = (state: string): state is DayState => Object.hasOwn(stateWords, state);
