@@ -1,5 +1,6 @@
 export { cautionWords, childCautionWords, localAdvice } from './cautions';
 export { parseErrorWords } from './parse-error-words';
+export { endingWords, handWords, roleWords } from './people-words';
 export {
   isDayState,
   markWords,
