@@ -1,0 +1,2 @@
+export { readingInWords, unitWords, wholeNumberInWords, type Sayable } from './number-words';
+export { default as ReadingPad } from './ReadingPad.svelte';

@@ -1,0 +1,3 @@
+export { stateWords, type StripDay, type StripState, type StripVariant } from './strip-day';
+export { default as StripRow } from './StripRow.svelte';
+export { stripSentence } from './strip-sentence';
