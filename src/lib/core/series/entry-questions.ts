@@ -13,7 +13,13 @@ export type EntryQuestion =
   | { readonly kind: 'past-the-ruler'; readonly measured: Measured; readonly rulerExact: number }
   | { readonly kind: 'already-read-today'; readonly day: CivilDay; readonly readings: number };
 
-/** The length of the ruler in the house: 12 in, or 30 cm. (Common practice, no source.) */
+/**
+ * The length of the ruler in the house: 12 in, or 30 cm, in whole nanometres. (Common practice, no
+ * source.)
+ *
+ * @example
+ * rulerExactFor('cm') // => 300000000
+ */
 export const rulerExactFor = (unit: Measured['unit']): number =>
   unit === 'in' || unit === 'ft' || unit === 'yd'
     ? 12 * exactPerUnit('in')

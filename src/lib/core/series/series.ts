@@ -58,7 +58,7 @@ export const quietDays = 14;
  * The series of one specimen, or null for a specimen the notebook does not know.
  *
  * It runs from the day the specimen was started (or the first line, if that is earlier) to the
- * day it ended, or else to `today` while somebody wrote in it in the last fourteen days; and
+ * day it or its investigation ended, or else to `today` while somebody wrote in it in the last fourteen days; and
  * always as far as its last line.
  *
  * @param today the day it is where the family is
@@ -75,7 +75,8 @@ export function seriesOf(
   if (!specimen || !investigation) return null;
   const linesByDay = groupByDay(notebook, specimenId);
   const points = pointsOf(linesByDay);
-  const range = rangeOf(specimen, [...linesByDay.keys()], today);
+  const endedOn = specimen.ended?.day ?? investigation.ended?.day ?? null;
+  const range = rangeOf(specimen.startedOn, endedOn, [...linesByDay.keys()], today);
   let lastNumberDay: CivilDay | null = null;
   const days = daysFrom(range.first, range.last).map((day): SeriesDay => {
     const lines = linesByDay.get(day) ?? noLines;
@@ -142,12 +143,16 @@ const pointsOf = (linesByDay: ReadonlyMap<CivilDay, DayLines>): SeriesPoint[] =>
       })),
     );
 
-function rangeOf(specimen: Specimen, written: readonly CivilDay[], today: CivilDay) {
-  const inOrder = [specimen.startedOn, ...written].sort();
+function rangeOf(
+  startedOn: CivilDay,
+  endedOn: CivilDay | null,
+  written: readonly CivilDay[],
+  today: CivilDay,
+) {
+  const inOrder = [startedOn, ...written].sort();
   const first = inOrder[0]!;
   const lastLine = inOrder.at(-1)!;
-  const stop =
-    specimen.ended?.day ?? (daysBetween(lastLine, today) <= quietDays ? today : lastLine);
+  const stop = endedOn ?? (daysBetween(lastLine, today) <= quietDays ? today : lastLine);
   return { first, last: stop > lastLine ? stop : lastLine };
 }
 
