@@ -1,2 +1,1 @@
-export { default as SpecimenStrips } from './SpecimenStrips.svelte';
 export { default as TodayPage } from './TodayPage.svelte';

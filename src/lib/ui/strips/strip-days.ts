@@ -2,7 +2,7 @@ import { formatDay } from '#core/calendar';
 import { middleReading } from '#core/journal';
 import { formatMeasured } from '#core/measure';
 import type { Series } from '#core/series';
-import type { StripDay } from '#ui/strips';
+import type { StripDay } from './strip-day';
 
 /**
  * A series as places in a strip row: a strip for every day, from the first thing written to the
