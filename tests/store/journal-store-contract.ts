@@ -1,7 +1,7 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { isId, type JournalEntry } from '../../src/lib/core/journal';
-import type { JournalStore, Kept, StoreError } from '../../src/lib/store';
-import type { Result } from '../../src/lib/core/base';
+import { isId, type JournalEntry } from '#core/journal';
+import type { JournalStore, Kept, StoreError } from '#store';
+import type { Result } from '#core/base';
 import { noteEntries, noteEntry } from './sample-entries';
 
 /** One journal, and the stores that a test opens on it. */

@@ -1,4 +1,4 @@
-import { newMemoryShelf, openMemoryJournalStore } from '../../src/lib/store';
+import { newMemoryShelf, openMemoryJournalStore } from '#store';
 import { describeJournalStore } from './journal-store-contract';
 
 describeJournalStore('in memory', async () => {

@@ -1,5 +1,5 @@
 import { deleteDB, openDB } from 'idb';
-import { openIndexedDbJournalStore, type JournalStore } from '../../src/lib/store';
+import { openIndexedDbJournalStore, type JournalStore } from '#store';
 import { value, type Journal } from './journal-store-contract';
 
 let journalCount = 0;

@@ -1,4 +1,4 @@
-import { stampOf, type JournalEntry } from '../../src/lib/core/journal';
+import { stampOf, type JournalEntry } from '#core/journal';
 
 /** The n-th of a row of made-up notes; `id` and `at` follow n. */
 export const noteEntry = (n: number, text = `The bean has ${n} leaves`): JournalEntry =>

@@ -12,42 +12,67 @@ export async function appendRecords(
   transaction: JournalTransaction<'readwrite'>,
   entries: readonly JournalEntry[],
 ): Promise<readonly number[]> {
+  const store = transaction.objectStore('entries');
   const { upTo } = await readPutAwayMark(transaction);
+  const entryById = firstOfEachId(entries);
+  const keptById = await findKept(transaction, [...entryById.keys()]);
+  const added: JournalEntry[] = [];
+  const removed: number[] = [];
+  for (const [id, entry] of entryById) {
+    const kept = keptById.get(id);
+    const isGood = kept !== undefined && isReadable(kept.record);
+    if (isGood && kept.sequence > upTo) continue;
+    if (kept) removed.push(kept.sequence);
+    added.push(isGood ? (kept.record as JournalEntry) : entry);
+  }
+  await Promise.all(removed.map((sequence) => store.delete(sequence)));
   const sequences: number[] = [];
-  const unique = firstOfEachId(entries);
-  for (let start = 0; start < unique.length; start += roundSize) {
-    const added = await appendRound(transaction, unique.slice(start, start + roundSize), upTo);
-    sequences.push(...added);
+  for (let start = 0; start < added.length; start += atOnce) {
+    // Async, so that a request that throws leaves none of the others without a handler.
+    const round = added.slice(start, start + atOnce).map(async (record) => store.add(record));
+    sequences.push(...(await Promise.all(round)));
   }
   return sequences;
 }
 
-/** Requests are sent many at a time: waiting for each costs a turn of the event loop. */
-const roundSize = 1000;
+/** Requests sent without waiting for each: few enough that the page stays awake. */
+const atOnce = 1000;
 
-async function appendRound(
-  transaction: JournalTransaction<'readwrite'>,
-  entries: readonly JournalEntry[],
-  upTo: number,
-): Promise<readonly number[]> {
-  const store = transaction.objectStore('entries');
-  const places = await Promise.all(entries.map((entry) => store.index('by-id').getKey(entry.id)));
-  const records = await Promise.all(places.map((place) => place && store.get(place)));
-  const added = entries.map(async (entry, index) => {
-    const [place, record] = [places[index], records[index]];
-    if (place === undefined) return store.add(entry);
-    if (place > upTo && isReadable(record)) return null;
-    const [, sequence] = await Promise.all([
-      store.delete(place),
-      store.add(isReadable(record) ? record : entry),
-    ]);
-    return sequence;
-  });
-  return (await Promise.all(added)).filter((sequence) => sequence !== null);
-}
-
-function firstOfEachId(entries: readonly JournalEntry[]): readonly JournalEntry[] {
+function firstOfEachId(entries: readonly JournalEntry[]): ReadonlyMap<string, JournalEntry> {
   const entryById = new Map<string, JournalEntry>();
   for (const entry of entries) if (!entryById.has(entry.id)) entryById.set(entry.id, entry);
-  return [...entryById.values()];
+  return entryById;
+}
+
+/** The records kept under these ids, and maybe more. */
+async function findKept(
+  transaction: JournalTransaction<'readwrite'>,
+  ids: readonly string[],
+): Promise<ReadonlyMap<unknown, KeptRecord>> {
+  const byId = transaction.objectStore('entries').index('by-id');
+  const found = await Promise.all(
+    rangesOver(ids).map((range) => Promise.all([byId.getAllKeys(range), byId.getAll(range)])),
+  );
+  return new Map(
+    found.flatMap(([sequences, records]) =>
+      sequences.map((sequence, index) => {
+        const record = records[index];
+        return [(record as { id: unknown }).id, { sequence, record }] as const;
+      }),
+    ),
+  );
+}
+
+/** Many ids are found sooner by one read of everything between them than one by one. */
+function rangesOver(ids: readonly string[]): readonly IDBKeyRange[] {
+  if (ids.length <= fewIds) return ids.map((id) => IDBKeyRange.only(id));
+  const sorted = [...ids].sort();
+  return [IDBKeyRange.bound(sorted[0], sorted.at(-1))];
+}
+
+const fewIds = 200;
+
+interface KeptRecord {
+  readonly sequence: number;
+  readonly record: unknown;
 }

@@ -7,7 +7,7 @@
  * second instead; each time it is one small read.
  */
 export function listenElsewhere(name: string, look: () => void): ElsewhereSignal {
-  let channel = 'BroadcastChannel' in globalThis ? new BroadcastChannel(name) : null;
+  let channel = typeof BroadcastChannel === 'undefined' ? null : new BroadcastChannel(name);
   channel?.addEventListener('message', look);
   const clock = channel ? undefined : setInterval(() => isSeen() && look(), lookEveryMs);
   const lookIfSeen = (): void => void (isSeen() && look());

@@ -20,6 +20,7 @@ export function openErrorOf(thrown: unknown): StoreError {
 const kindByName: Readonly<Record<string, StoreError['kind']>> = {
   QuotaExceededError: 'no-room',
   AbortError: 'interrupted',
+  TransactionInactiveError: 'interrupted',
   UnknownError: 'interrupted',
   TimeoutError: 'interrupted',
   InvalidStateError: 'closed',
