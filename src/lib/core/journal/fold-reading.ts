@@ -1,6 +1,5 @@
 import type { EntryOf } from './entry-schema';
 import { middleReading } from './middle-reading';
-import { line } from './fold-state';
 import type { CrossedOut, Reading, Taken, TakenBack } from './notebook';
 
 /** A reading with its corrections, in order: each crosses out what stood before it. */
@@ -15,26 +14,36 @@ export function foldReading(
     crossedOut.push({ ...taken, by, at, author, ...(why === undefined ? {} : { why }) });
     taken = takenOf(to);
   }
-  const { specimen, leaves, weather, note } = entry;
-  return {
-    ...line(entry, takenBack),
-    ...taken,
+  // Written field by field: there is one of these for every reading, and spreading is slow.
+  const { day, time, counted, all, spanDays } = taken;
+  const { id, at, device, author, specimen, leaves, weather, note } = entry;
+  const reading: Writable<Reading> = {
+    id,
+    at,
+    device,
+    author,
     specimen,
+    day,
+    counted,
+    all,
+    spanDays,
     crossedOut,
-    ...(leaves === undefined ? {} : { leaves }),
-    ...(weather === undefined ? {} : { weather }),
-    ...(note === undefined ? {} : { note }),
+    takenBack,
   };
+  if (time !== undefined) reading.time = time;
+  if (leaves !== undefined) reading.leaves = leaves;
+  if (weather !== undefined) reading.weather = weather;
+  if (note !== undefined) reading.note = note;
+  return reading;
 }
 
 function takenOf(body: EntryOf<'reading-corrected'>['to']): Taken {
-  const { day, time, measured, again = [], spanDays = 1 } = body;
-  const all = [measured, ...again] as const;
-  return {
-    day,
-    ...(time === undefined ? {} : { time }),
-    counted: middleReading(all),
-    all,
-    spanDays,
-  };
+  const { day, time, measured, again, spanDays = 1 } = body;
+  const counted = again === undefined ? measured : middleReading([measured, ...again]);
+  const all = again === undefined ? [measured] : [measured, ...again];
+  return time === undefined
+    ? { day, counted, all, spanDays }
+    : { day, time, counted, all, spanDays };
 }
+
+type Writable<Whole> = { -readonly [Field in keyof Whole]: Whole[Field] };

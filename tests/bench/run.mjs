@@ -1,0 +1,40 @@
+/**
+ * Measures speed and weight: sizes, counts and ratios of one run on one machine, beside their
+ * budgets. Nothing here is a test, because another machine is slower or faster. Needs a build.
+ */
+import { existsSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { runnerImport } from 'vite';
+import { routeWeights } from './route-weights.mjs';
+import { saveOneReading } from './save-one-reading.mjs';
+
+process.chdir(fileURLToPath(new URL('../..', import.meta.url)));
+if (!existsSync('build/handler.js')) {
+  console.error('Build first: npm run build');
+  process.exit(1);
+}
+
+const { module } = await runnerImport(fileURLToPath(new URL('./big-journal.ts', import.meta.url)), {
+  configFile: false,
+});
+const ms = (number) => `${number.toFixed(1)} ms`;
+const line = (name, value, note = '') =>
+  console.log(`${name.padEnd(46)}${value.padStart(12)}  ${note}`);
+
+console.log('\nCore (median of 7)');
+const core = module.measureCore();
+for (const { name, ms: took } of core) line(name, ms(took));
+line('fold: 10 times the entries take', `${(core[1].ms / core[0].ms).toFixed(1)} times`);
+line('fold: 10 times again', `${(core[2].ms / core[1].ms).toFixed(1)} times`);
+
+console.log('\nSaving one reading with 10000 entries present (7 readings, in Chromium)');
+const saved = await saveOneReading(
+  module.bigJournal(10_000, new Date().toISOString().slice(0, 10)),
+);
+line('press to durable and on screen, median', ms(saved.medianMs), 'budget 100 ms');
+line('the slowest', ms(saved.slowestMs));
+
+console.log('\nScript of each route, gzipped');
+for (const { route, kb, budgetKb } of routeWeights()) {
+  line(route, `${kb.toFixed(1)} KB`, `budget ${budgetKb} KB${kb > budgetKb ? '  OVER' : ''}`);
+}
