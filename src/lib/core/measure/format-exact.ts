@@ -80,7 +80,6 @@ const downTheLadder = (
   const whole = Math.floor(exact / exactPerUnit(unit));
   const rest = exact - whole * exactPerUnit(unit);
   const first = { number: String(whole), unit };
-  if (rest === 0) return [first];
   const lower = downTheLadder(rest, smaller, mark, options);
   // A yard and six inches has no feet to name.
   return [first, ...lower.filter((part, index) => index > 0 || part.number !== '0')];

@@ -34,9 +34,10 @@ export const readFraction = (
   const below = tokens[index + 2];
   if (below?.kind !== 'digits') {
     const [start, end] = below ? [below.start, below.end] : [slash.end, slash.end];
+    const place = { start: slash.end, end: slash.end, customaryOnly: true };
     const edits = denominators
       .filter((under) => BigInt(under) > over)
-      .map((replacement): Edit => ({ start: slash.end, end, replacement, customaryOnly: true }));
+      .map((replacement): Edit => ({ ...place, replacement }));
     return failed({ kind: 'bad-fraction', start, end, expected: 'denominator', edits });
   }
   const under = BigInt(below.digits);
