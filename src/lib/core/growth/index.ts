@@ -1,3 +1,4 @@
+export { amountIn, type Amount } from './amount-in';
 export { chanceOfSoFewRuns } from './chance-of-runs';
 export {
   changesBetween,
@@ -8,6 +9,7 @@ export {
   type GrowthBetweenError,
   type PerDay,
 } from './change';
+export { comparablePoints } from './comparable-points';
 export { fairShare, type FairShare, type FairShareError } from './fair-share';
 export {
   fastestStretch,
@@ -16,12 +18,19 @@ export {
   type FastestStretchError,
   type TooFewStretches,
 } from './fastest-stretch';
+export { furthestReading, type FurthestReading } from './furthest-reading';
 export { middleOfDay, onePointPerDay, type GrowthPoint } from './growth-point';
+export { latestChange, longEnoughChanges, type LatestChangeError } from './latest-change';
 export { leastSquares, rSquaredOf } from './least-squares';
 export { lineAt, residualsOf, type Line } from './line';
 export { median } from './median';
 export { medianOfSlopes } from './median-of-slopes';
 export { minimumGapDays } from './minimum-gap-days';
+export { decimalText, perDayText } from './per-day-text';
+export { rainTotals, type RainPeriod, type RainTotal } from './rain-totals';
+export { shadowDays, type ShadowDay } from './shadow-days';
 export { shapeOf, type Shape } from './shape';
+export { toldUnits } from './told-units';
 export { trendNeeds, trendOf, type Trend, type TrendError, type TrendLine } from './trend';
 export type { UndefinedStatistic } from './undefined-statistic';
+export { wetDays, type WetDays } from './wet-days';
