@@ -1,5 +1,6 @@
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import type { JournalEntry } from '#core/journal';
+import type { JournalStore } from '#store';
 import { heard, kept, value } from './journal-store-contract';
 import { newIndexedDbJournal } from './open-journal';
 import { noteEntries, noteEntry } from './sample-entries';
@@ -43,6 +44,11 @@ describe('a write that fails', () => {
     expect(await value(store.readPutAway())).toBeNull();
   });
 
+  const reopen = (store: JournalStore): Promise<JournalStore> => {
+    store.close();
+    return journal.open();
+  };
+
   it('S17 says that there is no room, keeps what was there, and goes on when there is', async () => {
     const room = await smallRoom(1_000_000);
     vi.stubGlobal('indexedDB', room.indexedDB);
@@ -62,10 +68,13 @@ describe('a write that fails', () => {
     expect((await kept(store)).entries).toHaveLength(next - 101);
     expect(await value(store.readPutAway())).toEqual({ atMs: 1000, entryCount: 101 });
 
+    const reopened = await reopen(store);
+    expect((await kept(reopened)).entries).toHaveLength(next - 101);
+
     // Erasing is the way out of a full device, so that it must not need room itself.
-    await value(store.erasePutAway());
-    await value(store.append([noteEntry(1)]));
-    expect((await kept(store)).entries.at(-1)).toEqual(noteEntry(1));
+    await value(reopened.erasePutAway());
+    await value(reopened.append([noteEntry(1)]));
+    expect((await kept(reopened)).entries.at(-1)).toEqual(noteEntry(1));
   });
 
   it('S17 answers no room when a single request is refused', async () => {
