@@ -46,18 +46,21 @@ test('with no storage it works in memory, says so, and offers a backup', async (
 
 test('a full device says so, keeps what was typed, and saves when there is room', async ({
   page,
-  context,
 }) => {
+  // The browser's own full disk is tried in tests/store; here the page meets the same refusal.
+  await page.addInitScript(() => {
+    const add = IDBObjectStore.prototype.add;
+    IDBObjectStore.prototype.add = function (...entry: Parameters<typeof add>) {
+      if ('isFull' in globalThis) throw new DOMException('full', 'QuotaExceededError');
+      return add.apply(this, entry);
+    };
+  });
   await beginSeedling(page);
-  const devtools = await context.newCDPSession(page);
-  const { origin } = new URL(page.url());
-  await page.getByText('Write more about it').click();
-  await page.getByLabel('What did you see?').fill('It has a hook. '.repeat(200));
-  await devtools.send('Storage.overrideQuotaForOrigin', { origin, quotaSize: 1 });
+  await page.evaluate(() => Object.assign(globalThis, { isFull: true }));
   await writeReading(page, '7');
   await expect(page.getByText(/no room left/)).toBeVisible();
   await expect(page.getByRole('textbox', { name: 'My measure' })).toHaveValue('7');
-  await devtools.send('Storage.overrideQuotaForOrigin', { origin });
+  await page.evaluate(() => delete (globalThis as { isFull?: boolean }).isFull);
   await page.getByRole('button', { name: 'Write it down' }).click();
   await expect(writtenDown(page)).toBeVisible();
   await expect(page.getByText(/no room left/)).toBeHidden();
