@@ -9,7 +9,9 @@ import { securityHeaders } from './security-headers.js';
 const host = process.env.HOST ?? '127.0.0.1';
 const port = Number(process.env.PORT ?? 3000);
 
-const { handler } = await import('../../build/handler.js').catch(() => {
+// A computed address, so that the type checker does not read the build.
+const built = new URL('../../build/handler.js', import.meta.url).href;
+const { handler } = await import(built).catch(() => {
   console.error('The notebook is not built yet. Run: npm run build');
   process.exit(1);
 });

@@ -11,7 +11,7 @@ const unit = (singular: string, plural: string, nanometres: number): LibraryUnit
   to_anchor: nanometres,
 });
 
-const lengths: Measure<'nanometres', LengthUnit | 'nm'> = {
+const lengthMeasure = (): Measure<'nanometres', LengthUnit | 'nm'> => ({
   systems: {
     nanometres: {
       nm: unit('nanometre', 'nanometres', 1),
@@ -23,8 +23,11 @@ const lengths: Measure<'nanometres', LengthUnit | 'nm'> = {
       yd: unit('yard', 'yards', nanometresByUnit.yd),
     },
   },
-};
-
-export const lengthConverter = configureMeasurements<'length', 'nanometres', LengthUnit | 'nm'>({
-  length: lengths,
 });
+
+/** Marked as pure, so that pages that convert nothing are sent no converter. */
+export const lengthConverter = /* @__PURE__ */ configureMeasurements<
+  'length',
+  'nanometres',
+  LengthUnit | 'nm'
+>({ length: /* @__PURE__ */ lengthMeasure() });
