@@ -158,6 +158,7 @@ describe('the separator', () => {
     ['day|cm|note\n2026-03-01|2.5|wet; cold\n', '|'],
     ['day,note\n2026-03-01,"wet; cold; dark"\n2026-03-02,"a;b"\n', ','],
     ['day,cm,note\n2026-03-01,3,a; b\n2026-03-02,4,\n2026-03-03,4\n', ','],
+    [`${'1.3.2026;2,5\n'.repeat(20)}in all 50,0\n`, ';'],
     ['height\n3\n4\n', ','],
     ['', ','],
     ['sep=|\na|b,c|d,e\n', '|'],

@@ -19,6 +19,7 @@ import {
   type EntryId,
   type JournalEntry,
   type Notebook,
+  type PersonId,
   type SpecimenLog,
 } from '#core/journal';
 import { formatExactNumber, markById, marks, marksFor, parseMeasured } from '#core/measure';
@@ -108,6 +109,36 @@ describe('our own table of a log', () => {
         line: 'counts',
       },
       { day, who: 'Wren', state: 'note', note: 'spring', line: 'counts' },
+    ]);
+  });
+
+  test('X12 names who wrote each line, and who struck it out', () => {
+    const other = anId<PersonId>(702);
+    const [person] = begun.filter(({ kind }) => kind === 'person-added');
+    const again = (number: number, value: number, author: PersonId | null) =>
+      written(
+        number,
+        {
+          kind: 'reading-corrected',
+          reading: anId<EntryId>(10),
+          to: { day, measured: read(value) },
+        },
+        { author },
+      );
+    const lines = linesOf(
+      foldEntries([
+        ...begun,
+        { ...person!, id: anId<EntryId>(9), person: other, name: 'Sky' },
+        took(10, '2026-03-02', 3),
+        again(11, 4, other),
+        again(12, 5, null),
+      ]),
+    );
+    const who = lines.map((line) => [line['reading'], line['who'], line['line who']]);
+    expect(who).toEqual([
+      ['3', 'Wren', 'Sky'],
+      ['4', 'Sky', undefined],
+      ['5', undefined, undefined],
     ]);
   });
 

@@ -355,24 +355,37 @@ describe('a row that the log has already', () => {
     const values = fc.array(fc.integer({ min: 1, max: 3 }), { minLength: 1, maxLength: 6 });
     const changes = fc.array(fc.tuple(fc.nat(5), fc.integer({ min: 1, max: 3 })), { maxLength: 8 });
     fc.assert(
-      fc.property(values, changes, fc.boolean(), (taken, corrections, wantsLast) => {
-        const current = [...taken];
-        const entries: JournalEntry[] = [...begun];
-        for (const [index, value] of taken.entries()) {
-          entries.push(took(10 + index, '2026-03-02', value));
-        }
-        for (const [index, [which, value]] of corrections.entries()) {
-          if (which >= taken.length) continue;
-          entries.push(corrected(100 + index, 10 + which, value));
-          current[which] = value;
-        }
-        // The table first brought in, or the one the log would be written out as now.
-        const rows = (wantsLast ? current : taken).map((value) => `2026-03-02,${value}\n`).join('');
-        const found: readonly PreviewRow[] = preview(`day,cm\n${rows}`, {}, entries).rows.slice(1);
-        expect(found.map(({ outcome }) => outcome)).toEqual(taken.map(() => 'already-there'));
-        const answering = found.map(({ why }) => why?.kind === 'already-there' && why.entry);
-        expect(new Set(answering).size).toBe(taken.length);
-      }),
+      fc.property(
+        values,
+        changes,
+        fc.boolean(),
+        fc.nat(),
+        (taken, corrections, wantsLast, turn) => {
+          const current = [...taken];
+          const entries: JournalEntry[] = [...begun];
+          for (const [index, value] of taken.entries()) {
+            entries.push(took(10 + index, '2026-03-02', value));
+          }
+          for (const [index, [which, value]] of corrections.entries()) {
+            if (which >= taken.length) continue;
+            entries.push(corrected(100 + index, 10 + which, value));
+            current[which] = value;
+          }
+          // The table first brought in, or the one the log would be written out as now.
+          // Its rows may have been sorted or turned around meanwhile.
+          const told = wantsLast ? current : taken;
+          const start = turn % told.length;
+          const turned = [...told.slice(start), ...told.slice(0, start)];
+          const ordered = turn % 2 === 0 ? turned : turned.reverse();
+          const rows = ordered.map((value) => `2026-03-02,${value}\n`).join('');
+          const found: readonly PreviewRow[] = preview(`day,cm\n${rows}`, {}, entries).rows.slice(
+            1,
+          );
+          expect(found.map(({ outcome }) => outcome)).toEqual(taken.map(() => 'already-there'));
+          const answering = found.map(({ why }) => why?.kind === 'already-there' && why.entry);
+          expect(new Set(answering).size).toBe(taken.length);
+        },
+      ),
       { seed: 51, numRuns: 500 },
     );
   });

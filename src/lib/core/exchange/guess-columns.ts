@@ -16,6 +16,9 @@ export interface ColumnGuess {
   readonly questions: readonly ImportQuestion[];
 }
 
+/** Which column holds what. */
+export type ColumnPlaces = Pick<ImportMapping, 'columnByField' | 'hasHeading'>;
+
 export type ImportQuestion =
   /** No column looks like days, or like numbers, states or words. */
   | 'which-column-is-the-day'
@@ -34,13 +37,20 @@ export type ImportQuestion =
  * person to look over, with the questions it leaves open. Our own table leaves none but which
  * specimen. What a column holds is guessed from its heading and the first 200 rows; the order of
  * the dates and the decimal sign from all rows given.
+ *
+ * @param chosen where a person has chosen the columns: then only the rest is guessed
  * @example
  * guessColumns(readCsv('date,precipitation_mm\n2012-01-02,10.9\n').value.rows).mapping.unit // => 'mm'
  * guessColumns(readCsv('day,cm\n3/4/2026,5\n').value.rows).questions // => ['day-order']
+ * guessColumns(readCsv('day,leaf_mm,cm\n2026-03-02,41,5\n').value.rows, ',', { columnByField: { day: 0, number: 1 }, hasHeading: true }).mapping.unit // => 'mm'
  */
-export function guessColumns(rows: readonly CsvRow[], separator: Separator = ','): ColumnGuess {
-  const own = ownMapping(rows[0]?.fields ?? []);
-  const columns = own ?? guessPlaces(rows);
+export function guessColumns(
+  rows: readonly CsvRow[],
+  separator: Separator = ',',
+  chosen?: ColumnPlaces,
+): ColumnGuess {
+  const own = chosen ? null : ownMapping(rows[0]?.fields ?? []);
+  const columns = chosen ?? own ?? guessPlaces(rows);
   const { day, number, state, word, unit: unitColumn } = columns.columnByField;
   const body = columns.hasHeading ? rows.slice(1) : rows;
   const dayCells = filledCells(body, day);
@@ -86,7 +96,7 @@ const guessedOtherwise = {
 const sampleLength = 200;
 
 /** Which column holds what, in a table that is not our own. */
-function guessPlaces(rows: readonly CsvRow[]): Pick<ImportMapping, 'columnByField' | 'hasHeading'> {
+function guessPlaces(rows: readonly CsvRow[]): ColumnPlaces {
   const first = rows[0]?.fields ?? [];
   const hasHeading = !first.some(
     (cell) => looksLikeDay(cell) || /^[-+]?[\d.,]+$/.test(cell.trim()),

@@ -12,7 +12,12 @@ export {
 } from './decode-text';
 export type { ExistingLog } from './existing-lines';
 export { guardText, unguardText } from './formula-guard';
-export { guessColumns, type ColumnGuess, type ImportQuestion } from './guess-columns';
+export {
+  guessColumns,
+  type ColumnGuess,
+  type ColumnPlaces,
+  type ImportQuestion,
+} from './guess-columns';
 export { importDrafts } from './import-drafts';
 export {
   importFields,
