@@ -7,6 +7,8 @@ export type StripState = 'number' | DayState | 'blank';
 export interface StripDay {
   /** The day as the page writes it: "Mon 2". The part after the first space stands below. */
   readonly day: string;
+  /** The day in full, for who hears the row or reads its table: "Mon 2 Mar 09:00". */
+  readonly dayInFull?: string;
   readonly state: StripState;
   /** Whole nanometres; null for every state but 'number'. */
   readonly exact: number | null;

@@ -1,7 +1,7 @@
-import { formatDay } from '#core/calendar';
+import { formatDay, type CivilDay } from '#core/calendar';
 import { middleReading } from '#core/journal';
-import { formatMeasured } from '#core/measure';
-import type { Series } from '#core/series';
+import { formatMeasured, type Measured } from '#core/measure';
+import type { Series, SeriesDay } from '#core/series';
 import type { StripDay } from './strip-day';
 
 /**
@@ -12,26 +12,43 @@ import type { StripDay } from './strip-day';
 export function stripDaysOf(series: Series): readonly StripDay[] {
   const written = series.days.filter((each) => each.state !== 'blank');
   const [first, last] = [written[0]?.day, written.at(-1)?.day];
-  const shown = series.days.filter(({ day }) => first && last && day >= first && day <= last);
-  const strips = shown.flatMap((day): Omit<StripDay, 'isNewest'>[] => {
-    const label = formatDay(day.day, 'short');
-    const [reading, ...more] = day.readings;
-    if (!reading) {
-      const state = day.state === 'number' || day.state === 'word' ? 'blank' : day.state;
-      return [{ day: label, state, exact: null, text: '' }];
+  const days = series.days.filter(({ day }) => first && last && day >= first && day <= last);
+  const isShadow = series.investigation.quantity === 'shadow';
+  const strips = days.flatMap((day): Omit<StripDay, 'isNewest'>[] => {
+    if (day.readings.length === 0) {
+      return [{ ...placeWords(day.day, first), state: stateOf(day), exact: null, text: '' }];
     }
-    const strip = (measured: typeof reading.counted, time?: string) => ({
-      day: time ? `${label} ${time}` : label,
-      state: 'number' as const,
-      exact: measured.exact,
-      text: formatMeasured(measured),
-      spanDays: reading.spanDays,
-    });
-    if (series.investigation.quantity === 'shadow') {
-      return day.readings.map((each) => strip(each.counted, each.time));
-    }
-    return [strip(middleReading([reading.counted, ...more.map((each) => each.counted)]))];
+    const shown = isShadow ? day.readings : [{ counted: middleOf(day), time: undefined }];
+    return shown.map(({ counted, time }) => ({
+      ...placeWords(day.day, first, time),
+      ...{ state: 'number', exact: counted.exact, text: formatMeasured(counted) },
+      spanDays: day.readings[0]?.spanDays ?? 1,
+    }));
   });
   const newest = strips.findLastIndex((each) => each.state === 'number');
   return strips.map((each, index) => ({ ...each, isNewest: index === newest }));
+}
+
+const middleOf = ({ readings }: SeriesDay): Measured => {
+  const [first, ...more] = readings.map((each) => each.counted);
+  return middleReading([first!, ...more]);
+};
+
+const stateOf = ({ state }: SeriesDay): StripDay['state'] =>
+  state === 'number' || state === 'word' ? 'blank' : state;
+
+/**
+ * A place is as narrow as its strip: it names the weekday and the day, and the month only where
+ * the row or a month begins; a shadow's place names the weekday and the time.
+ */
+function placeWords(
+  day: CivilDay,
+  first: CivilDay | undefined,
+  time?: string,
+): Pick<StripDay, 'day' | 'dayInFull'> {
+  const inFull = formatDay(day, 'short');
+  const [weekday, dayOfMonth] = inFull.split(' ');
+  if (time !== undefined) return { day: `${weekday} ${time}`, dayInFull: `${inFull} ${time}` };
+  const beginsMonth = day === first || day.endsWith('-01');
+  return { day: beginsMonth ? inFull : `${weekday} ${dayOfMonth}`, dayInFull: inFull };
 }

@@ -11,6 +11,8 @@ export const stripSentence = (label: string, days: readonly StripDay[]): string 
   if (!first || !last) return `${label}: nothing measured yet.`;
 
   const count = `${measured.length} of ${days.length} ${days.length === 1 ? 'day' : 'days'} measured`;
-  if (first === last) return `${label}: ${count}, ${wordsOf(first)} on ${first.day}.`;
-  return `${label}: ${count}, from ${wordsOf(first)} on ${first.day} to ${wordsOf(last)} on ${last.day}.`;
+  if (first === last) return `${label}: ${count}, ${wordsOf(first)} on ${inFull(first)}.`;
+  return `${label}: ${count}, from ${wordsOf(first)} on ${inFull(first)} to ${wordsOf(last)} on ${inFull(last)}.`;
 };
+
+const inFull = (day: StripDay): string => day.dayInFull ?? day.day;
