@@ -10,4 +10,32 @@ export {
   stateWords,
 } from './quantity-words';
 export { questionWords, type QuestionWords } from './question-words';
+export {
+  backupErrorWords,
+  damagedWords,
+  fileErrorWords,
+  keepsWords,
+  linesWords,
+  momentWords,
+  numberWords,
+  persistenceWords,
+  roomWords,
+  sizeWords,
+  type FileError,
+} from './records-words';
+export {
+  addedUpWords,
+  anotherNumberWords,
+  importFieldWords,
+  monthWords,
+  outcomeCountWords,
+  refusalWords,
+  rowContentWords,
+  rowsWords,
+  tableErrorWords,
+  tableSpanWords,
+  toComeWords,
+  unitChoiceWords,
+  whyNotInWords,
+} from './table-words';
 export { troubleWords } from './trouble-words';

@@ -67,9 +67,20 @@ export function damagedWords({ record, field, expected }: DamagedRecord): string
   return `${what}${when ? `, ${when}` : ''}: ${where}.`;
 }
 
+/** Why a file could not even be read as text. */
+export type FileError =
+  | TextError
+  | { readonly kind: 'too-big'; readonly bytes: number; readonly mostBytes: number }
+  /** The file was moved or changed meanwhile, or the browser may not read it. */
+  | { readonly kind: 'unreadable'; readonly detail: string };
+
 /** Why a file is no text at all, and what to do instead. */
-export function textErrorWords(error: TextError): string {
+export function fileErrorWords(error: FileError): string {
   switch (error.kind) {
+    case 'too-big':
+      return `It is ${sizeWords(error.bytes)} long, and files up to ${sizeWords(error.mostBytes)} can be read here: many times what a family measures. Is it the right file? If so, save it in smaller parts.`;
+    case 'unreadable':
+      return 'The browser could not read it. It may have been moved or changed meanwhile; choose it again.';
     case 'empty':
       return 'The file is empty.';
     case 'cut-short':
@@ -89,18 +100,18 @@ const binaryWords: Readonly<
   picture: 'This is a picture. The numbers have to come as text.',
   'sound-or-film': 'This is a sound or a film.',
   compressed: 'This is a packed file. Unpack it first, then bring the file inside.',
-  unknown: 'This is not text: there are signs in it that no text has.',
+  unknown: 'This is not text: there are characters in it that no text has.',
 };
 
 /** Why a backup file is not brought in. The notebook is as it was. */
-export function backupErrorWords(error: BackupError): string {
+export function backupErrorWords(error: BackupError | FileError): string {
   switch (error.kind) {
     case 'empty':
       return 'The file is empty.';
     case 'not-json':
       return error.isCutShort
-        ? `The file breaks off after ${numberWords(error.position)} signs: its end is missing. It may not have been copied to the end.`
-        : `The file is not a backup any more: it cannot be read past sign ${numberWords(error.position + 1)}.`;
+        ? `The file breaks off after ${numberWords(error.position)} characters: its end is missing. It may not have been copied to the end.`
+        : `The file is not a backup any more: it cannot be read past character ${numberWords(error.position + 1)}.`;
     case 'not-a-backup':
       return error.field === 'format' || error.field === ''
         ? 'This is a file of another kind, not a backup of a notebook.'
@@ -113,9 +124,13 @@ export function backupErrorWords(error: BackupError): string {
       return 'Something in the file was changed or damaged after it was made; its checksum does not agree. Which line it is cannot be told.';
     case 'damaged-entry':
       return `Line ${numberWords(error.index + 1)} of the notebook in the file is damaged: ${
-        error.field === '' ? 'nothing in it can be read' : `its “${error.field}” should be ${error.expected}`
+        error.field === ''
+          ? 'nothing in it can be read'
+          : `its “${error.field}” should be ${error.expected}`
       }.`;
     case 'same-id-twice':
       return `Lines ${numberWords(error.earlier + 1)} and ${numberWords(error.index + 1)} of the notebook in the file claim to be the same and differ. The file was changed after it was made.`;
+    default:
+      return fileErrorWords(error);
   }
 }

@@ -1,0 +1,48 @@
+import type { Result } from '#core/base';
+import type { NotebookState } from '#notebook';
+import type { PutAway, StoreError } from '#store';
+
+/** What was put away out of sight on this device, and the ways to put it back or erase it. */
+export class PutAwayState {
+  /** What can be put back, or null. */
+  mark = $state.raw<PutAway | null>(null);
+  /** What was done last in this window, to say so. */
+  done = $state.raw<PutAwayDeed | null>(null);
+  readonly #notebook: NotebookState;
+
+  constructor(notebook: NotebookState) {
+    this.#notebook = notebook;
+  }
+
+  /** Looks now, and again when another tab puts away or back. Returns the way to stop. */
+  follow(): () => void {
+    void this.#look();
+    return this.#notebook.store.onReplacedElsewhere(() => void this.#look());
+  }
+
+  putAway = (): Promise<void> =>
+    this.#do('put-away', () => this.#notebook.store.putAway(this.#notebook.clock.nowMs()));
+
+  putBack = (): Promise<void> => this.#do('put-back', () => this.#notebook.store.putBack());
+
+  erase = (): Promise<void> => this.#do('erased', () => this.#notebook.store.erasePutAway());
+
+  async #do(deed: PutAwayDeed, work: () => Promise<Result<unknown, StoreError>>): Promise<void> {
+    const ended = await work();
+    if (!ended.ok) {
+      this.#notebook.trouble = ended.error;
+      return;
+    }
+    await this.#notebook.reload();
+    await this.#look();
+    this.done = deed;
+  }
+
+  async #look(): Promise<void> {
+    const read = await this.#notebook.store.readPutAway();
+    if (read.ok) this.mark = read.value;
+    else this.#notebook.trouble = read.error;
+  }
+}
+
+export type PutAwayDeed = 'put-away' | 'put-back' | 'erased';
