@@ -85,7 +85,12 @@ export class NotebookState {
   }
 
   /** Writes entries, all or none. They are durable, and on every screen, when this resolves. */
-  async write(...drafts: readonly EntryDraft[]): Promise<Result<readonly EntryId[], StoreError>> {
+  write(...drafts: readonly EntryDraft[]): Promise<Result<readonly EntryId[], StoreError>> {
+    return this.writeAll(drafts);
+  }
+
+  /** The same for a long list, which not every browser can spread into a call. */
+  async writeAll(drafts: readonly EntryDraft[]): Promise<Result<readonly EntryId[], StoreError>> {
     const done = await this.#append(drafts);
     if (done.ok) this.#undoable = { entries: done.value, undone: null };
     return done;

@@ -143,7 +143,7 @@ export class ImportReview {
     this.stage = { kind: 'writing' };
     await breathe();
     const { drafts, specimen } = targetDrafts(preview, facts, target, this.#notebook);
-    const written = await this.#notebook.write(...drafts);
+    const written = await this.#notebook.writeAll(drafts);
     this.stage = written.ok ? { kind: 'done', specimen, lineCount } : { kind: 'open' };
     this.#broughtInto = this.#notebook.contents.specimens.get(specimen)?.investigation ?? null;
   }
