@@ -205,7 +205,11 @@ describe('a gap', () => {
   it.each(logs.logs.map((log) => [log.name, log] as const))(
     'is counted on the calendar in the log "%s"',
     (_, log) => {
-      const rows = log['rows (date,value,unit)'] as readonly (readonly [string, string, string])[];
+      const rows = log['rows (date,value,unit)'] as unknown as readonly (readonly [
+        string,
+        string,
+        string,
+      ])[];
       const series = seriesOf(
         foldEntries([
           ...begun,

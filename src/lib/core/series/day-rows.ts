@@ -17,14 +17,14 @@ export function dayRows(day: SeriesDay, extra: ExtraLines = noExtraLines): reado
     ...day.marks.filter((mark) => isOvertaken(day, mark)).map((mark) => lineRow(mark, 'overtaken')),
     ...day.crossedOut.map((line) => lineRow(line, line.takenBack ? 'taken-back' : 'overtaken')),
     ...extra.movedAway.map(({ reading, was }): Row => {
-      return { kind: 'moved-away', key: `${was.by} from ${day.day}`, reading, was };
+      return { kind: 'moved-away', key: `${was.by}-left-${day.day}`, reading, was };
     }),
     ...extra.notes.filter((note) => note.takenBack).map((note) => noteRow(note, 'taken-back')),
   ];
   const blank: readonly Row[] =
     counting.length > 0
       ? []
-      : [{ kind: 'blank', key: `blank ${day.day}`, alone: others.length === 0 }];
+      : [{ kind: 'blank', key: `blank-${day.day}`, alone: others.length === 0 }];
   return [...blank, ...counting, ...others].map((row, index) => ({
     ...row,
     ...{ day: day.day, planned: day.planned, opensDay: index === 0 },
@@ -41,16 +41,16 @@ const isOvertaken = (day: SeriesDay, mark: DayMark): boolean =>
 
 const lineRow = (line: Reading | KindNote | DayMark, struck: Struck): Row => {
   if ('counted' in line) return readingRow(line, struck, null);
-  if ('word' in line) return { kind: 'word', key: line.id, word: line, struck };
-  return { kind: 'mark', key: line.id, mark: line, struck };
+  if ('word' in line) return { kind: 'word', key: line.id, line, struck };
+  return { kind: 'mark', key: line.id, line, struck };
 };
 
 const readingRow = (reading: Reading, struck: Struck, gapDays: number | null): Row => ({
-  ...{ kind: 'reading', key: reading.id, reading, struck, gapDays },
+  ...{ kind: 'reading', key: reading.id, line: reading, struck, gapDays },
 });
 
 const noteRow = (note: ExtraLines['notes'][number], struck: Struck): Row => ({
-  ...{ kind: 'note', key: note.id, note, struck },
+  ...{ kind: 'note', key: note.id, line: note, struck },
 });
 
 type WithoutPlace<Each> = Each extends LogRow ? Omit<Each, 'day' | 'planned' | 'opensDay'> : never;

@@ -11,7 +11,7 @@ export type LogRow = ReadingRow | MarkRow | WordRow | NoteRow | MovedAwayRow | B
 export type Struck = 'taken-back' | 'overtaken' | null;
 
 interface RowPlace {
-  /** Stays the same while the line is on this day, for the page to know the row again. */
+  /** Stays the same while the line is on its day; no spaces, so that it can name the row. */
   readonly key: string;
   readonly day: CivilDay;
   /** Whether the plan asks for a reading on this day of the week. */
@@ -22,7 +22,7 @@ interface RowPlace {
 
 export interface ReadingRow extends RowPlace {
   readonly kind: 'reading';
-  readonly reading: Reading;
+  readonly line: Reading;
   /** Days since the day of the number before; null for the first number and for a second one. */
   readonly gapDays: number | null;
   readonly struck: Struck;
@@ -30,19 +30,19 @@ export interface ReadingRow extends RowPlace {
 
 export interface MarkRow extends RowPlace {
   readonly kind: 'mark';
-  readonly mark: DayMark;
+  readonly line: DayMark;
   readonly struck: Struck;
 }
 
 export interface WordRow extends RowPlace {
   readonly kind: 'word';
-  readonly word: KindNote;
+  readonly line: KindNote;
   readonly struck: Struck;
 }
 
 export interface NoteRow extends RowPlace {
   readonly kind: 'note';
-  readonly note: Note;
+  readonly line: Note;
   readonly struck: Struck;
 }
 

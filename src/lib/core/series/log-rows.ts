@@ -74,6 +74,6 @@ const stretch = (
   lastDay: CivilDay,
   { planned, canOpen }: Pick<BlanksRow, 'planned' | 'canOpen'>,
 ): BlanksRow => ({
-  ...{ kind: 'blanks', key: `blanks ${day}`, day, lastDay, planned, canOpen, opensDay: true },
+  ...{ kind: 'blanks', key: `blanks-${day}`, day, lastDay, planned, canOpen, opensDay: true },
   dayCount: daysBetween(day, lastDay) + 1,
 });

@@ -1,4 +1,21 @@
 export { cautionWords, childCautionWords, localAdvice } from './cautions';
+export {
+  blankWords,
+  columnWords,
+  endedWords,
+  gapWords,
+  linesWrittenWords,
+  logWords,
+  monthTitle,
+  protocolWords,
+  rowWords,
+  daysWords,
+  stretchDays,
+  stretchWords,
+  whySuggestions,
+  workWords,
+  writtenWords,
+} from './log-words';
 export { parseErrorWords } from './parse-error-words';
 export { endingWords, handWords, roleWords } from './people-words';
 export {

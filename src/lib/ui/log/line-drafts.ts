@@ -1,0 +1,65 @@
+import type { CivilDay, ClockTime } from '#core/calendar';
+import type { EntryDraft, EntryId, Reading } from '#core/journal';
+import type { Measured } from '#core/measure';
+import type { ReadingDraft } from '#ui/entry';
+
+/** A reading as it is to stand after a correction. */
+export interface FixedReading {
+  readonly day: CivilDay;
+  readonly time: ClockTime | null;
+  readonly all: readonly [Measured, ...Measured[]];
+  readonly spanDays: number;
+}
+
+/**
+ * What a reading is to be, from what stands on the pad: an empty pad keeps the number, for then it
+ * is the day or the time that is fixed. Null while the pad cannot be read.
+ */
+export function fixedReading(old: Reading, pad: ReadingDraft): FixedReading | null {
+  const isEmpty = pad.text.trim() === '' && pad.reads.length === 0;
+  const all = isEmpty ? old.all : pad.all;
+  const [first, ...rest] = all ?? [];
+  if (!first) return null;
+  return { day: pad.day, time: pad.clockTime, all: [first, ...rest], spanDays: pad.spanDays };
+}
+
+/** The entry that corrects a reading: the old value stays, crossed out, with the reason. */
+export function correctionDraft(reading: Reading, to: FixedReading, why: string): EntryDraft {
+  const [measured, ...again] = to.all;
+  return {
+    kind: 'reading-corrected',
+    reading: reading.id,
+    to: {
+      day: to.day,
+      measured,
+      ...(to.time === null ? {} : { time: to.time }),
+      ...(again.length === 0 ? {} : { again }),
+      ...(to.spanDays > 1 ? { spanDays: to.spanDays } : {}),
+    },
+    ...reason(why),
+  };
+}
+
+/** Whether a correction would leave the reading as it is. */
+export const isUnchanged = (reading: Reading, to: FixedReading): boolean =>
+  reading.day === to.day &&
+  (reading.time ?? null) === to.time &&
+  reading.spanDays === to.spanDays &&
+  reading.all.length === to.all.length &&
+  reading.all.every((measured, index) => isSame(measured, to.all[index]!));
+
+/** The entry that takes a line back: it stays readable, crossed out, with the reason. */
+export const takingBackDraft = (entry: EntryId, why: string): EntryDraft => ({
+  kind: 'entry-taken-back',
+  entry,
+  ...reason(why),
+});
+
+const isSame = (left: Measured, right: Measured): boolean =>
+  left.exact === right.exact && left.unit === right.unit && left.mark === right.mark;
+
+const reason = (why: string): { readonly why?: string } =>
+  why.trim() === '' ? {} : { why: why.trim().slice(0, longestWhy) };
+
+/** As long as a journal keeps a reason. */
+export const longestWhy = 500;
