@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { specimensInTable, unitInHeading } from '#core/exchange';
+import { guessColumns, specimensInTable, unitInHeading } from '#core/exchange';
 import { referenceText, table } from './files';
 
 const guess = (text: string) => {
@@ -57,6 +57,15 @@ describe('the guess of what a table holds', () => {
   test('X14 takes a column of kinds for the day’s word where there is no number', () => {
     expect(guess('date,weather\n2026-03-02,rain\n')).toMatchObject({
       columnByField: { day: 0, word: 1 },
+      questions: [],
+    });
+  });
+
+  test('X14 guesses only the rest where a person has chosen the columns', () => {
+    const { rows } = table('date,leaf_mm,sown\n9/3/2026,41,14/2/2026\n');
+    const places = { columnByField: { day: 2, number: 1 }, hasHeading: true };
+    expect(guessColumns(rows, ',', places)).toMatchObject({
+      mapping: { ...places, unit: 'mm', days: { as: 'date', order: 'day-first' } },
       questions: [],
     });
   });

@@ -176,6 +176,13 @@ describe('our own table of a log', () => {
     expect(previewed[1]?.what).toMatchObject({ day, measured: { exact: 101_600_000 } });
   });
 
+  test('X13 keeps a nought that was read, whatever nought means in other tables', () => {
+    const zero = foldEntries([...begun, took(10, '2026-03-02', 0)]);
+    const { rows, mapping } = rowsOf(zero);
+    const preview = previewImport(rows, { ...mapping, zeroMeans: 'not-up-yet' }, null);
+    expect(preview.rows[1]).toMatchObject({ outcome: 'reading', what: { measured: read(0) } });
+  });
+
   test('X13 refuses a row whose reading and exact column were edited apart', () => {
     const { rows, mapping } = rowsOf(notebook);
     const edit = (from: string, to: string) =>

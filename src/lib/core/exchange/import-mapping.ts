@@ -40,7 +40,7 @@ export interface ImportMapping {
   readonly decimal: DecimalSign;
   /** What a day with an empty number means. */
   readonly blankMeans: 'missed' | 'nothing';
-  /** What 0 means: rain has 0; a plant of height 0 is most often not up yet. */
+  /** What 0 means: rain has 0; a plant of height 0 is most often not up yet. Not asked of our own table. */
   readonly zeroMeans: 'zero' | 'not-up-yet';
   /** Which of several specimens in the table is read; null: all rows are one specimen's. */
   readonly only: SpecimenName | null;

@@ -72,7 +72,9 @@ function readContent(
   if (kind.value !== 'number') return stateContent(kind.value, moment.value, cell);
   const measured = readMeasured(cell);
   if (!measured.ok) return measured;
-  if (measured.value.measured.exact === 0 && mapping.zeroMeans === 'not-up-yet') {
+  // Our own table says outright which noughts were readings.
+  const isNotUp = mapping.zeroMeans === 'not-up-yet' && !mapping.isOwn;
+  if (isNotUp && measured.value.measured.exact === 0) {
     return stateContent('not-up-yet', moment.value, cell);
   }
   const beside = readBeside(cell);
