@@ -26,6 +26,7 @@ const config = {
         'object-src': ['none'],
         'base-uri': ['none'],
         'form-action': ['self'],
+        'frame-ancestors': ['none'],
       },
     },
   },

@@ -88,5 +88,5 @@ for (const [what, text, said] of strange) {
 test('a name with markup or right-to-left script is shown as it was typed', async ({ page }) => {
   await beginSeedling(page, '<img src=x onerror=alert(1)> نبتة');
   await page.getByRole('link', { name: 'Set-up' }).click();
-  await expect(page.getByText('<img src=x onerror=alert(1)> نبتة')).toBeVisible();
+  await expect(page.getByText('<img src=x onerror=alert(1)> نبتة').first()).toBeVisible();
 });

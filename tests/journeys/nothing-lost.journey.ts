@@ -79,15 +79,7 @@ test('a clock set back is said, and the order of the log stays', async ({ page }
 
 test('the notebook opens with no network once it was opened', async ({ page, context }) => {
   await beginSeedling(page);
-  await page
-    .evaluate(async () => {
-      const { serviceWorker } = navigator;
-      await serviceWorker.ready;
-      if (!serviceWorker.controller) {
-        await new Promise((resolve) => serviceWorker.addEventListener('controllerchange', resolve));
-      }
-    })
-    .catch(() => undefined);
+  await page.evaluate(() => navigator.serviceWorker.ready.then(() => null));
   await page.reload();
   await context.setOffline(true);
   await page.goto('/today');
