@@ -30,7 +30,7 @@ export {
 export type { ImportPreview, ImportProgress, Outcome, PreviewRow } from './import-preview';
 export type { ImportTotals, Total } from './import-totals';
 export { previewImport, previewImportInSlices } from './preview-import';
-export { readBackup } from './read-backup';
+export { readBackup, readBackupInSlices, type BackupProgress } from './read-backup';
 export { readCsv, readCsvInSlices, type CsvOptions, type CsvProgress } from './read-csv';
 export type {
   AlreadyThere,

@@ -21,6 +21,23 @@ import { findJsonFault } from './json-fault';
  * readBackup('{"day": 3}').error // => { kind: 'not-a-backup', field: 'format' }
  */
 export function readBackup(text: string): Result<Backup, BackupError> {
+  const reading = readBackupInSlices(text);
+  let step = reading.next();
+  while (!step.done) step = reading.next();
+  return step.value;
+}
+
+/**
+ * The same in slices, for the backup of a long notebook: each step looks at some more entries and
+ * reports progress, so that the caller can let the page draw in between; the last one returns
+ * what `readBackup` does. Each entry is looked at twice, for the checksum and for what it says.
+ * @example
+ * [...readBackupInSlices(writeBackup([], 1772438400000))] // => [{ looksDone: 0, looksInAll: 0 }]
+ */
+export function* readBackupInSlices(
+  text: string,
+  entriesPerSlice = 1000,
+): Generator<BackupProgress, Result<Backup, BackupError>, void> {
   const json = text.startsWith('\ufeff') ? text.slice(1) : text;
   if (json.trim() === '') return failed({ kind: 'empty' });
   const parsed = parseJson(json);
@@ -31,15 +48,28 @@ export function readBackup(text: string): Result<Backup, BackupError> {
   if (entries.length !== entryCount) {
     return failed({ kind: 'wrong-count', expected: entryCount, found: entries.length });
   }
+  const looksInAll = 2 * entryCount;
   const texts: string[] = [];
   for (const [index, entry] of entries.entries()) {
+    if (index % entriesPerSlice === 0) yield { looksDone: index, looksInAll };
     const written = rewritten(entry);
     if (written === null) return failed(tooDeep(index));
     texts.push(written);
   }
+  yield { looksDone: entryCount, looksInAll };
   if (backupChecksum(made, texts) !== checksum) return failed({ kind: 'checksum-mismatch' });
-  const decoded = decodeAll(withoutNegativeZero(json, entries, texts), texts);
-  return decoded.ok ? ok({ entries: decoded.value, made }) : decoded;
+  const decoder = new BackupDecoder(texts);
+  for (const [index, data] of withoutNegativeZero(json, entries, texts).entries()) {
+    if (index % entriesPerSlice === 0) yield { looksDone: entryCount + index, looksInAll };
+    const error = decoder.add(data, index);
+    if (error) return failed(error);
+  }
+  return ok({ entries: decoder.entries, made });
+}
+
+export interface BackupProgress {
+  readonly looksDone: number;
+  readonly looksInAll: number;
 }
 
 function parseJson(json: string): Result<unknown, BackupError> {
@@ -71,26 +101,32 @@ const withoutNegativeZero = (
     ? texts.map((text) => JSON.parse(text) as unknown)
     : entries;
 
-function decodeAll(
-  entries: readonly unknown[],
-  texts: readonly string[],
-): Result<readonly JournalEntry[], BackupError> {
-  const indexById = new Map<string, number>();
-  const decoded: JournalEntry[] = [];
-  for (const [index, data] of entries.entries()) {
+/** Decodes entry after entry; an entry given twice is kept once. */
+class BackupDecoder {
+  readonly entries: JournalEntry[] = [];
+  readonly #indexById = new Map<string, number>();
+  readonly #texts: readonly string[];
+
+  constructor(texts: readonly string[]) {
+    this.#texts = texts;
+  }
+
+  add(data: unknown, index: number): BackupError | null {
     const entry = decodeEntry(data);
     if (!entry.ok) {
       const { field, expected } = entry.error;
-      return failed({ kind: 'damaged-entry', index, field, expected });
+      return { kind: 'damaged-entry', index, field, expected };
     }
     const { id } = entry.value;
-    const earlier = indexById.get(id);
-    if (earlier === undefined) decoded.push(entry.value);
-    else if (texts[earlier] !== texts[index])
-      return failed({ kind: 'same-id-twice', id, earlier, index });
-    if (earlier === undefined) indexById.set(id, index);
+    const earlier = this.#indexById.get(id);
+    if (earlier === undefined) {
+      this.entries.push(entry.value);
+      this.#indexById.set(id, index);
+      return null;
+    }
+    const isSame = this.#texts[earlier] === this.#texts[index];
+    return isSame ? null : { kind: 'same-id-twice', id, earlier, index };
   }
-  return ok(decoded);
 }
 
 const tooDeep = (index: number): BackupError => ({
