@@ -28,9 +28,9 @@ line('fold: 10 times the entries take', `${(core[1].ms / core[0].ms).toFixed(1)}
 line('fold: 10 times again', `${(core[2].ms / core[1].ms).toFixed(1)} times`);
 
 console.log('\nSaving one reading with 10000 entries present (7 readings, in Chromium)');
-const saved = await saveOneReading(
-  module.bigJournal(10_000, new Date().toISOString().slice(0, 10)),
-);
+// The journal ends the day before, so that today's reading is still to be written.
+const daysBefore = new Date(Date.now() - 2 * 86_400_000).toISOString().slice(0, 10);
+const saved = await saveOneReading(module.bigJournal(10_000, daysBefore));
 line('press to durable and on screen, median', ms(saved.medianMs), 'budget 100 ms');
 line('the slowest', ms(saved.slowestMs));
 

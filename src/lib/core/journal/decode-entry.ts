@@ -41,7 +41,9 @@ export function decodeEntry(data: unknown): Result<JournalEntry, DecodeError> {
 export const isUnderstood = (entry: JournalEntry): entry is Entry =>
   isEntryKind(entry.kind) && entry.v === 1;
 
-const isEntryKind = (kind: string): kind is EntryKind => Object.hasOwn(entrySchemas, kind);
+const entryKinds: ReadonlySet<string> = new Set(Object.keys(entrySchemas));
+
+const isEntryKind = (kind: string): kind is EntryKind => entryKinds.has(kind);
 
 const describe = (
   kind: DecodeError['kind'],

@@ -2,8 +2,26 @@ import type { EntryOf } from './entry-schema';
 import { middleReading } from './middle-reading';
 import type { CrossedOut, Reading, Taken, TakenBack } from './notebook';
 
-/** A reading with its corrections, in order: each crosses out what stood before it. */
+/**
+ * A reading with its corrections, in order: each crosses out what stood before it. Entries never
+ * change, so a reading that nothing happened to is made once and is the same object ever after.
+ */
 export function foldReading(
+  entry: EntryOf<'reading-taken'>,
+  corrections: readonly EntryOf<'reading-corrected'>[],
+  takenBack: TakenBack | null,
+): Reading {
+  if (corrections.length > 0 || takenBack) return makeReading(entry, corrections, takenBack);
+  const known = untouched.get(entry);
+  if (known) return known;
+  const reading = makeReading(entry, corrections, takenBack);
+  untouched.set(entry, reading);
+  return reading;
+}
+
+const untouched = new WeakMap<EntryOf<'reading-taken'>, Reading>();
+
+function makeReading(
   entry: EntryOf<'reading-taken'>,
   corrections: readonly EntryOf<'reading-corrected'>[],
   takenBack: TakenBack | null,
