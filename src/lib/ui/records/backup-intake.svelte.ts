@@ -1,8 +1,8 @@
-import { readBackup, type Backup, type BackupError } from '#core/exchange';
+import { readBackupInSlices, type Backup, type BackupError } from '#core/exchange';
 import type { NotebookState } from '#notebook';
 import type { FileError } from '#ui/words';
 import { backupContents, type BackupContents } from './backup-contents';
-import { breathe } from './in-slices';
+import { breathe, finishInSlices } from './in-slices';
 import { readTextFile } from './read-text-file';
 
 /** One backup file on its way in: chosen, read, looked at, added. The journal changes only at the end. */
@@ -19,19 +19,25 @@ export class BackupIntake {
     this.stop();
     const { signal } = (this.#stopping = new AbortController());
     const fileName = file.name;
-    const onprogress = (done: number): void => {
-      if (!signal.aborted) this.stage = { kind: 'reading', fileName, done, all: file.size };
+    const show = (step: 'read' | 'look', done: number, all: number): void => {
+      if (!signal.aborted) this.stage = { kind: 'reading', fileName, step, done, all };
     };
-    onprogress(0);
-    const text = await readTextFile(file, mostBytes, { signal, onprogress });
+    show('read', 0, file.size);
+    const text = await readTextFile(file, mostBytes, {
+      signal,
+      onprogress: (done) => show('read', done, file.size),
+    });
     if (text === null || signal.aborted) return;
     if (!text.ok) {
       this.stage = { kind: 'refused', fileName, error: text.error };
       return;
     }
     await breathe();
-    const backup = readBackup(text.value.text);
-    if (signal.aborted) return;
+    const backup = await finishInSlices(readBackupInSlices(text.value.text), {
+      signal,
+      onprogress: ({ looksDone, looksInAll }) => show('look', looksDone, looksInAll),
+    });
+    if (backup === null || signal.aborted) return;
     if (!backup.ok) this.stage = { kind: 'refused', fileName, error: backup.error };
     else this.stage = this.#found(fileName, backup.value);
   }
@@ -67,7 +73,8 @@ export type BackupStage =
   | {
       readonly kind: 'reading';
       readonly fileName: string;
-      /** Bytes. */
+      /** Bytes of the file are read, or what it says is looked at. */
+      readonly step: 'read' | 'look';
       readonly done: number;
       readonly all: number;
     }

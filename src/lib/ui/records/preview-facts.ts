@@ -25,24 +25,23 @@ export function previewFacts(
   today: CivilDay,
 ): PreviewFacts {
   const contents = rows.filter(comesIn).map(({ what }) => what);
-  const days = [...new Set(contents.map(({ day }) => day))].sort();
   const readings = contents.filter((each) => each.kind === 'reading');
   const numbers = readings.map(({ measured }) => measured);
   const words = contents.filter((each) => each.kind === 'kind-word').map(({ word }) => word);
   const readBefore = new Set(
     existing?.readings.filter(({ takenBack }) => takenBack === null).map(({ day }) => day),
   );
-  const [first, last] = [days[0], days.at(-1)];
+  const days = new Set(contents.map(({ day }) => day));
+  const again = new Set(readings.map(({ day }) => day).filter((day) => readBefore.has(day)));
   return {
     comingIn: contents.length,
-    days: first && last ? { first, last } : null,
+    days: firstAndLast(days),
     range: rangeOf(numbers),
     usual: usualOf(numbers),
     words: [...countEach(words)].map(([word, count]) => ({ word, count })),
-    weekdays: [...new Set(days.map(weekdayOf))].sort(),
-    daysToCome: days.filter((day) => day > today).length,
-    daysWithAnother: new Set(readings.map(({ day }) => day).filter((day) => readBefore.has(day)))
-      .size,
+    weekdays: weekdaysOf(days),
+    daysToCome: [...days].filter((day) => day > today).length,
+    daysWithAnother: again.size,
   };
 }
 
@@ -51,15 +50,34 @@ type ComingIn = PreviewRow & { readonly what: RowContent; readonly why: null };
 /** Whether the row would become a line of the log. */
 export const comesIn = (row: PreviewRow): row is ComingIn => row.why === null;
 
-function rangeOf(numbers: readonly Measured[]): PreviewFacts['range'] {
-  const [first, ...others] = numbers;
-  if (!first) return null;
-  let [least, greatest] = [first, first];
-  for (const number of others) {
-    if (number.exact < least.exact) least = number;
-    if (number.exact > greatest.exact) greatest = number;
+function firstAndLast(days: Iterable<CivilDay>): PreviewFacts['days'] {
+  let found = null as PreviewFacts['days'];
+  for (const day of days) {
+    if (!found) found = { first: day, last: day };
+    else if (day < found.first) found = { ...found, first: day };
+    else if (day > found.last) found = { ...found, last: day };
   }
-  return { least, greatest };
+  return found;
+}
+
+/** A long table has every day of the week soon: the rest need not be looked at. */
+function weekdaysOf(days: Iterable<CivilDay>): readonly number[] {
+  const weekdays = new Set<number>();
+  for (const day of days) {
+    weekdays.add(weekdayOf(day));
+    if (weekdays.size === 7) break;
+  }
+  return [...weekdays].sort();
+}
+
+function rangeOf(numbers: readonly Measured[]): PreviewFacts['range'] {
+  let found = null as PreviewFacts['range'];
+  for (const number of numbers) {
+    if (!found) found = { least: number, greatest: number };
+    else if (number.exact < found.least.exact) found = { ...found, least: number };
+    else if (number.exact > found.greatest.exact) found = { ...found, greatest: number };
+  }
+  return found;
 }
 
 function usualOf(numbers: readonly Measured[]): Measured | null {

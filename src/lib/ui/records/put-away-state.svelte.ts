@@ -23,11 +23,26 @@ export class PutAwayState {
   putAway = (): Promise<void> =>
     this.#do('put-away', () => this.#notebook.store.putAway(this.#notebook.clock.nowMs()));
 
-  putBack = (): Promise<void> => this.#do('put-back', () => this.#notebook.store.putBack());
+  putBack = (): Promise<void> =>
+    this.#doToWhatIsThere('put-back', () => this.#notebook.store.putBack());
 
-  erase = (): Promise<void> => this.#do('erased', () => this.#notebook.store.erasePutAway());
+  erase = async (): Promise<void> => {
+    await this.#doToWhatIsThere('erased', () => this.#notebook.store.erasePutAway());
+    if (this.done !== 'erased' || this.#notebook.entries.length > 0) return;
+    // What the device remembers of an erased notebook goes with it.
+    this.#notebook.chooseAuthor(null);
+    this.#notebook.memory.write('specimen', '');
+  };
 
-  async #do(deed: PutAwayDeed, work: () => Promise<Result<unknown, StoreError>>): Promise<void> {
+  /** Another tab may have put it back, or erased it, meanwhile: then there is nothing to say. */
+  async #doToWhatIsThere(deed: PutAwayDeed, work: Work): Promise<void> {
+    this.done = null;
+    await this.#look();
+    if (this.mark) await this.#do(deed, work);
+    else await this.#notebook.reload();
+  }
+
+  async #do(deed: PutAwayDeed, work: Work): Promise<void> {
     const ended = await work();
     if (!ended.ok) {
       this.#notebook.trouble = ended.error;
@@ -46,3 +61,5 @@ export class PutAwayState {
 }
 
 export type PutAwayDeed = 'put-away' | 'put-back' | 'erased';
+
+type Work = () => Promise<Result<unknown, StoreError>>;

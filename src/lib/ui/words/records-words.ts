@@ -44,7 +44,9 @@ const sizeSteps = [
 ];
 
 /** A whole number with its thousands marked off: 100,000. */
-export const numberWords = (count: number): string => Math.round(count).toLocaleString('en');
+export const numberWords = (count: number): string => wholeNumbers.format(Math.round(count));
+
+const wholeNumbers = new Intl.NumberFormat('en');
 
 /** One line, 214 lines: an entry of the notebook is called a line on these pages. */
 export const linesWords = (count: number): string =>
@@ -109,9 +111,10 @@ export function backupErrorWords(error: BackupError | FileError): string {
     case 'empty':
       return 'The file is empty.';
     case 'not-json':
+      if (error.position === 0) return 'This is text of another kind, not a backup of a notebook.';
       return error.isCutShort
         ? `The file breaks off after ${numberWords(error.position)} characters: its end is missing. It may not have been copied to the end.`
-        : `The file is not a backup any more: it cannot be read past character ${numberWords(error.position + 1)}.`;
+        : `The file is damaged: it cannot be read past character ${numberWords(error.position + 1)}.`;
     case 'not-a-backup':
       return error.field === 'format' || error.field === ''
         ? 'This is a file of another kind, not a backup of a notebook.'
