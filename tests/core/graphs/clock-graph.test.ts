@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { clockGraphOf } from '#core/graphs';
+import type { DayMark } from '#core/journal';
 import { shadowSeries } from './small-series';
 
 const options = { unit: 'cm', mostTimeLabels: 12, valueSteps: 6 } as const;
@@ -56,6 +57,29 @@ describe('a graph by the clock', () => {
       ['15:00', 75],
     ])!;
     expect(graph.lines[0]!.joins).toEqual(['measured', 'measured', 'across-a-gap', 'measured']);
+  });
+
+  it('takes an hour that was left out for one twice as long as the others', () => {
+    const times = ['09:00', '10:00', '11:00', '13:00'] as const;
+    const joins = graphOf(times.map((time) => [time, 50]))!.lines[0]!.joins;
+    expect(joins).toEqual(['measured', 'measured', 'across-a-gap']);
+    // Of three readings alone nobody can say which gap is the usual one.
+    expect(graphOf(times.slice(1).map((time) => [time, 50]))!.lines[0]!.joins).toEqual([
+      ...['measured', 'measured'],
+    ]);
+  });
+
+  it('marks a time without sun on the base line, and does not join across it', () => {
+    const series = shadowSeries('2026-06-01', [
+      ['09:00', 90],
+      ['11:00', 55],
+    ]);
+    const cloudy = { time: '10:00', state: 'no-sun' } as unknown as DayMark;
+    const days = series.days.map((day) => ({ ...day, marks: [cloudy] }));
+    const [line] = clockGraphOf({ ...series, days }, series.points, options)!.lines;
+    expect(line!.marks).toEqual([{ x: 600, day: '2026-06-01', state: 'no-sun' }]);
+    expect(line!.joins).toEqual(['across-a-gap']);
+    expect(line!.points).toHaveLength(2);
   });
 
   it('leaves out a reading without a time, and is none without any', () => {

@@ -83,6 +83,14 @@ describe('the side of a graph', () => {
     ]);
   });
 
+  it('never goes by less than the mark that was read to', () => {
+    expect(labels(3, 'cm', '1 cm', 6)).toEqual(['0', '1', '2', '3']);
+    expect(labels(1.5, 'cm', '0.5 cm', 6)).toEqual(['0', '0.5', '1', '1.5']);
+    expect(labels(1, 'in', '1/2 in', 6)).toEqual(['0', '1/2', '1']);
+    expect(labels(2, 'ft', '1 ft', 6)).toEqual(['0', '1', '2']);
+    expect(labels(7, 'mm', '1 cm', 6)).toEqual(['0', '10']);
+  });
+
   it('never counts by less than one thing', () => {
     expect(labels(2, 'count', '1', 6)).toEqual(['0', '1', '2']);
   });

@@ -14,11 +14,12 @@ import { niceRange } from './nice-step';
 /**
  * The side of a graph: from 0 to a whole step at or above the largest value, with equal steps.
  * Steps are 1, 2 or 5 times a power of ten; but below a whole unit, inches read in fractions go
- * by halves, quarters and eighths, and feet and yards by what a ruler has of them. Counts never
- * go by less than one thing. A log of nothing but noughts has the side 0 to 1.
+ * by halves, quarters and eighths, and feet and yards by what a ruler has of them. A step is
+ * never finer than the mark, because nothing was read in between. A log of nothing but noughts has the side 0 to 1.
  *
  * @param largest the largest value to be shown, in the unit
- * @param mark how labels are written: as a fraction or as a decimal
+ * @param mark what the readings were read to, or deserve in this unit; it decides how labels are
+ *   written, as a fraction or as a decimal
  * @param count about how many steps there is room for
  * @example
  * valueAxis(9.7, 'cm', '1 mm', 5).ticks.map((tick) => tick.label[0]) // => ['0', '2', '4', '6', '8', '10']
@@ -52,10 +53,13 @@ export const toldMark = (
     : reading.mark;
 
 const ticksTo = (largest: number, unit: Unit, mark: MarkId, count: number): readonly number[] => {
-  const part = partOfUnit(largest / count, unit, mark);
-  if (part) return stepsOfParts(largest, part);
+  const markSize = markById(mark).exact / exactPerUnit(unit);
+  const part = partOfUnit(Math.max(largest / count, markSize), unit, mark);
+  if (part) return stepsOf(1, part, largest);
   const { ticks } = niceRange(0, largest, count);
-  return unit === 'count' && (ticks[1] as number) < 1 ? stepsOfParts(largest, 1) : ticks;
+  return (ticks[1] as number) < markSize
+    ? stepsOf(markById(mark).exact, exactPerUnit(unit), largest)
+    : ticks;
 };
 
 /** How many parts of a unit make one step, where a step of tenths would suit no ruler. */
@@ -71,9 +75,11 @@ const partsByUnit: Readonly<Partial<Record<Unit, readonly number[]>>> = {
   yd: [12, 3, 1],
 };
 
-/** A value within the dust of a double above a step still ends on that step. */
-const stepsOfParts = (largest: number, part: number): readonly number[] =>
-  Array.from({ length: Math.ceil(largest * part - 1e-9) + 1 }, (_, index) => index / part);
+/** Steps of a fraction of a unit; a value within the dust of a double above a step ends on it. */
+const stepsOf = (top: number, bottom: number, largest: number): readonly number[] => {
+  const count = Math.ceil((largest * bottom) / top - 1e-9);
+  return Array.from({ length: count + 1 }, (_, index) => (index * top) / bottom);
+};
 
 const labelOf = (at: number, unit: Unit, mark: MarkId): string => {
   const inParts = unit === 'ft' || unit === 'yd';
