@@ -1,3 +1,4 @@
+export { spokenWords, toldAmount, unitWord } from './amount-words';
 export { cautionWords, childCautionWords, localAdvice } from './cautions';
 export {
   blankWords,
@@ -16,6 +17,29 @@ export {
   workWords,
   writtenWords,
 } from './log-words';
+export { fastestWords } from './fastest-words';
+export {
+  childKindWords,
+  childShadowWords,
+  clockGraphSentence,
+  grownUpsGraph,
+  kindSpanWords,
+  readingInUnit,
+  readingWhenWords,
+  readingWords,
+  shadowWords,
+  sideWords,
+  timeGraphSentences,
+} from './graph-words';
+export {
+  changeTableWords,
+  childGrowthWords,
+  leftOutWords,
+  pageUnitWords,
+  shareWords,
+  tooShortWords,
+  whyTooShortWords,
+} from './growth-words';
 export { parseErrorWords } from './parse-error-words';
 export { endingWords, handWords, roleWords } from './people-words';
 export {
@@ -28,6 +52,15 @@ export {
 } from './quantity-words';
 export { questionWords, type QuestionWords } from './question-words';
 export {
+  childRainWords,
+  periodWords,
+  rainPeriodWords,
+  rainWords,
+  totalNotes,
+  totalWords,
+  wetDayWords,
+} from './rain-words';
+export {
   backupErrorWords,
   damagedWords,
   fileErrorWords,
@@ -36,6 +69,7 @@ export {
   momentWords,
   numberWords,
   persistenceWords,
+  putAwayWords,
   roomWords,
   sizeWords,
   type FileError,
@@ -55,4 +89,12 @@ export {
   unitChoiceWords,
   whyNotInWords,
 } from './table-words';
+export {
+  furthestWords,
+  shapeWords,
+  slopeWords,
+  trendFacts,
+  trendFigures,
+  trendTooFewWords,
+} from './trend-words';
 export { troubleWords } from './trouble-words';

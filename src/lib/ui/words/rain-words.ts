@@ -1,0 +1,106 @@
+import { formatDay, yearOf, type CivilDay } from '#core/calendar';
+import { amountIn, type RainPeriod, type RainTotal, type WetDays } from '#core/growth';
+import type { Unit } from '#core/measure';
+import type { Series } from '#core/series';
+import { amountWords, toldAmount } from './amount-words';
+import { dayWords } from './growth-words';
+import { daysWords } from './log-words';
+
+/** Rain adds up: its totals, told to a child in one sentence and to a grown-up with what is unsure. */
+
+export const rainPeriodWords: Readonly<Record<RainPeriod, string>> = {
+  week: 'Week',
+  month: 'Month',
+  year: 'Year',
+};
+
+export const rainWords = {
+  addsUp:
+    'Rain does not grow, it adds up. Each sum is exact, in the unit that was read. A reading counts on the day it was taken.',
+  howCounted:
+    'Weeks run from Monday to Sunday. A reading that holds several days is counted once, where it ends. Two readings of one day are added.',
+} as const;
+
+/** How many days were wet, with what counts as wet. */
+export function wetDayWords(
+  { daysRead, moreThanNothing, atLeastOneMillimetre, severalDayTotals, wettest }: WetDays,
+  { points }: Series,
+  unit: Unit,
+): readonly string[] {
+  const marks = points.map(({ mark }) => mark);
+  const days = wettest?.days ?? [];
+  return [
+    `Of ${daysWords(daysRead)} with a reading of their own, ${moreThanNothing} had more than 0, and ${atLeastOneMillimetre} had 1 mm or more (about 0.04 in).`,
+    ...(wettest
+      ? [
+          `Wettest ${days.length === 1 ? 'day' : 'days'}: ${days.map((day) => formatDay(day, 'long')).join('; ')}, ${amountWords(toldAmount(amountIn(wettest.exact, marks, unit)))}.`,
+        ]
+      : []),
+    ...(severalDayTotals > 0
+      ? [
+          `${severalDayTotals === 1 ? 'One reading holds' : `${severalDayTotals} readings hold`} several days: nobody can say on which of them it rained, so none of those days is counted here.`,
+        ]
+      : []),
+  ];
+}
+
+/** `Mon 2 to Sun 8 Mar 2026`, `March 2026`, `2026`. */
+export function periodWords({ firstDay, lastDay }: RainTotal, period: RainPeriod): string {
+  if (period === 'year') return String(yearOf(firstDay));
+  const [, , month, year] = formatDay(firstDay, 'long').split(' ');
+  if (period === 'month') return `${month} ${year}`;
+  return `${formatDay(firstDay, 'short')} to ${formatDay(lastDay, 'short')} ${yearOf(lastDay)}`;
+}
+
+/** The sum, or that there is none to tell. */
+export const totalWords = (total: RainTotal, unit: Unit): string =>
+  total.readings.length === 0 ? 'no reading' : toldAmount(sumIn(total, unit));
+
+/** What must be known beside a total. */
+export function totalNotes({
+  severalDays,
+  fromBefore,
+  traceDays,
+  daysWithout,
+}: RainTotal): readonly string[] {
+  return [
+    ...severalDays.map(
+      (reading) =>
+        `The reading of ${formatDay(reading.day, 'short')} holds ${daysWords(reading.spanDays)}${fromBefore.includes(reading) ? ', and began before this' : ''}.`,
+    ),
+    ...(traceDays > 0 ? [`${daysWords(traceDays)} just a bit wet (a trace, 0 in the sum).`] : []),
+    ...(daysWithout > 0
+      ? [`${daysWords(daysWithout)} without a reading: it may have been more.`]
+      : []),
+  ];
+}
+
+/** The newest week in sentences of at most ten words. */
+export function childRainWords(
+  weeks: readonly RainTotal[],
+  unit: Unit,
+  today: CivilDay,
+): readonly string[] {
+  const newest = weeks.findLast(({ readings }) => readings.length > 0);
+  if (!newest) return ['We have no measure yet.'];
+  const sum = amountWords(toldAmount(sumIn(newest, unit)));
+  const isThisWeek = today >= newest.firstDay && today <= newest.lastDay;
+  if (newest.exact === 0) {
+    return isThisWeek
+      ? ['The gauge was dry this week.']
+      : ['The gauge was dry that week.', since(newest, today)];
+  }
+  return isThisWeek
+    ? [`This week we caught ${sum} of rain.`]
+    : [`We caught ${sum} of rain.`, since(newest, today)];
+}
+
+const since = ({ firstDay }: RainTotal, today: CivilDay): string =>
+  `That was the week from ${dayWords(firstDay, today)}.`;
+
+const sumIn = ({ exact, readings }: RainTotal, unit: Unit) =>
+  amountIn(
+    exact,
+    readings.map(({ mark }) => mark),
+    unit,
+  );
