@@ -1,0 +1,1 @@
+export { default as LineGraphFigure } from './LineGraphFigure.svelte';
