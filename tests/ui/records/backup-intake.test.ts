@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { writeBackup } from '#core/exchange';
 import { BackupIntake } from '../../../src/lib/ui/records/backup-intake.svelte';
 import { backupErrorWords } from '../../../src/lib/ui/words/records-words';
-import { begun, took, written } from '../../core/journal/entries';
+import { begun, heights, took, written } from '../../core/journal/entries';
 import { aNotebook } from './a-notebook';
 import { fileOf, noise } from './files';
 
@@ -59,7 +59,7 @@ describe('a backup file', () => {
   test('with a removed investigation lists it as removed', async () => {
     const removal = written(7, {
       kind: 'investigation-removed',
-      investigation: entries[2]!['investigation'] as never,
+      investigation: heights,
     });
     const { intake } = await intakeOf(writeBackup([...entries, removal], madeAtMs));
     expect(intake.stage).toMatchObject({ contents: { investigations: [{ isRemoved: true }] } });

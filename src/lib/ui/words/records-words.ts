@@ -22,6 +22,14 @@ export const persistenceWords: Readonly<Record<Persistence | 'not-asked', string
     'This browser cannot be asked to keep it for good, so a backup file now and then is wise.',
 };
 
+/** What was done with the whole notebook. */
+export const putAwayWords: Readonly<Record<'put-away' | 'put-back' | 'erased', string>> = {
+  'put-away': 'The notebook is put away.',
+  'put-back': 'The notebook is back, as it was.',
+  erased:
+    'It is erased from this device. Backup files and printed pages are still where you keep them.',
+};
+
 export const roomWords = ({ usageBytes, quotaBytes }: Room): string =>
   `It takes up about ${sizeWords(usageBytes)} of the ${sizeWords(quotaBytes)} this browser would let it have.`;
 

@@ -71,7 +71,7 @@ export function tableSpanWords(
   if (!range) return `${when}.`;
   const [least, greatest] = [formatMeasured(range.least), formatMeasured(range.greatest)];
   return least === greatest
-    ? `${when}; every number is ${least}.`
+    ? `${when}; ${first === last ? 'the' : 'every'} number is ${least}.`
     : `${when}; the numbers go from ${least} to ${greatest}.`;
 }
 
