@@ -13,6 +13,7 @@ export {
   daysWords,
   stretchDays,
   stretchWords,
+  wasWords,
   whySuggestions,
   workWords,
   writtenWords,
@@ -44,6 +45,7 @@ export { parseErrorWords } from './parse-error-words';
 export { endingWords, handWords, roleWords } from './people-words';
 export {
   isDayState,
+  lostWords,
   markWords,
   quantityWords,
   stageWords,

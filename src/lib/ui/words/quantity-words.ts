@@ -146,3 +146,6 @@ export const markWords: Readonly<Record<MarkId, string>> = {
 
 /** Whether a series day's state is one of the stamps. */
 export const isDayState = (state: string): state is DayState => Object.hasOwn(stateWords, state);
+
+/** Said when something was lost: it is no failure, it is what happened. */
+export const lostWords = 'You found something out. Keep the log. You can start again.';
