@@ -17,7 +17,7 @@ const { handler } = await import(built).catch(() => {
 });
 
 const server = createServer((request, response) => {
-  for (const [name, value] of securityHeaders) response.setHeader(name, value);
+  for (const [name, value] of Object.entries(securityHeaders)) response.setHeader(name, value);
   handler(request, response, () => {
     response.writeHead(404, { 'content-type': 'text/plain; charset=utf-8' }).end('Not found');
   });
