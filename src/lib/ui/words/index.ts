@@ -1,23 +1,5 @@
 export { spokenWords, toldAmount, unitWord } from './amount-words';
 export { cautionWords, childCautionWords, localAdvice } from './cautions';
-export {
-  blankWords,
-  columnWords,
-  endedWords,
-  gapWords,
-  linesWrittenWords,
-  logWords,
-  monthTitle,
-  protocolWords,
-  rowWords,
-  daysWords,
-  stretchDays,
-  stretchWords,
-  wasWords,
-  whySuggestions,
-  workWords,
-  writtenWords,
-} from './log-words';
 export { fastestWords } from './fastest-words';
 export {
   childKindWords,
@@ -41,6 +23,24 @@ export {
   tooShortWords,
   whyTooShortWords,
 } from './growth-words';
+export {
+  blankWords,
+  columnWords,
+  endedWords,
+  gapWords,
+  linesWrittenWords,
+  logWords,
+  monthTitle,
+  protocolWords,
+  rowWords,
+  daysWords,
+  stretchDays,
+  stretchWords,
+  wasWords,
+  whySuggestions,
+  workWords,
+  writtenWords,
+} from './log-words';
 export { parseErrorWords } from './parse-error-words';
 export { endingWords, handWords, roleWords } from './people-words';
 export {

@@ -1,5 +1,5 @@
 import { formatDay, type CivilDay } from '#core/calendar';
-import type { Ending, Investigation, Quantity } from '#core/journal';
+import type { Ending, Investigation, Quantity, Taken } from '#core/journal';
 import { formatMeasured } from '#core/measure';
 import type { BlankRow, BlanksRow, LogRow } from '#core/series';
 import { stateWords } from './quantity-words';
@@ -56,6 +56,15 @@ export const gapWords = (gapDays: number): string => `${daysWords(gapDays)} sinc
 
 /** A number of days, in words that go in a sentence. */
 export const daysWords = (days: number): string => (days === 1 ? '1 day' : `${days} days`);
+
+/** What a reading said before it was fixed: its number, and what else the fixing changed. */
+export const wasWords = (was: Taken, now: Taken): string =>
+  [
+    formatMeasured(was.counted),
+    ...(was.spanDays === now.spanDays ? [] : [`for ${daysWords(was.spanDays)}`]),
+    ...(was.day === now.day ? [] : [`on ${formatDay(was.day, 'short')}`]),
+    ...(was.time === now.time || !was.time ? [] : [`at ${was.time}`]),
+  ].join(' ');
 
 /** What stands on a day without a line that counts. */
 export function blankWords(row: BlankRow, quantity: Quantity): string {
