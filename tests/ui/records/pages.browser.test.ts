@@ -2,6 +2,7 @@ import '#ui/look';
 import { readBackup } from '#core/exchange';
 import type { NotebookState } from '#notebook';
 import { BringInPage, RecordsPage } from '#ui/records';
+import type { Component } from 'svelte';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import { page, userEvent } from 'vitest/browser';
 import { render } from 'vitest-browser-svelte';
@@ -12,9 +13,12 @@ import WithNotebook from './WithNotebook.svelte';
 
 const beans = [...begun, took(5, '2026-03-02', 3), took(6, '2026-03-03', 4)];
 
-const show = async (which: typeof RecordsPage, notebook?: NotebookState) => {
+const show = async (which: typeof RecordsPage | typeof BringInPage, notebook?: NotebookState) => {
   const book = notebook ?? (await aNotebook());
-  return { notebook: book, screen: await render(WithNotebook, { notebook: book, page: which }) };
+  return {
+    notebook: book,
+    screen: await render(WithNotebook, { notebook: book, page: which as Component }),
+  };
 };
 
 const showRecords = async () => {
@@ -100,7 +104,7 @@ test('an investigation is removed and put back where it was removed', async () =
   await screen.getByRole('button', { name: 'Yes, remove it' }).click();
   await expect.element(screen.getByText(/removed Monday 9 March 2026/)).toBeVisible();
   expect(notebook.contents.investigations.size).toBe(0);
-  await screen.getByRole('button', { name: 'Put “Our beans” back' }).click();
+  await screen.getByRole('button', { name: 'Put back “Our beans”' }).click();
   await expect.element(screen.getByText('2 lines')).toBeVisible();
   expect(notebook.contents.removed).toEqual([]);
 });

@@ -1,4 +1,4 @@
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { newMemoryShelf } from '#store';
 import { PutAwayState } from '../../../src/lib/ui/records/put-away-state.svelte';
 import { begun } from '../../core/journal/entries';
@@ -49,5 +49,14 @@ describe('a notebook that is put away', () => {
     await putAway.putBack();
     expect(putAway.done).toBeNull();
     expect(putAway.mark).toBeNull();
+  });
+
+  test('another window looks again when it comes back there', async () => {
+    const { shelf, putAway } = await putAwayNotebook();
+    const stop = putAway.follow();
+    await new PutAwayState(await aNotebook(shelf)).putBack();
+    await vi.waitFor(() => expect(putAway.mark).toBeNull());
+    expect(putAway.done).toBeNull();
+    stop();
   });
 });

@@ -103,6 +103,12 @@ describe('the words', () => {
     expect(damagedWords({ record, field: 'measured.exact', expected: 'number' })).toBe(
       'reading taken, 2026-03-02: its “measured.exact” should be number.',
     );
+    const missing = { record, field: 'measured.unit', expected: '"unit"' };
+    expect(damagedWords(missing)).toBe(
+      'reading taken, 2026-03-02: its “measured.unit” is missing.',
+    );
+    const strange = { record, field: 'id', expected: 'not an id' };
+    expect(damagedWords(strange)).toBe('reading taken, 2026-03-02: its “id” is not an id.');
     for (const nothing of [null, 3, 'text', {}, { kind: 5 }]) {
       expect(damagedWords({ record: nothing, field: '', expected: 'Object' })).toBe(
         'a line that does not say what it is: nothing in it can be read.',

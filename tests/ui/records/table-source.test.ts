@@ -59,6 +59,11 @@ describe('a file that is none', () => {
     expect(error).toEqual({ kind: 'open-quote', row: 2, line: 2 });
   });
 
+  test('of more rows than anybody measures is refused', async () => {
+    const file = fileOf('2026-03-02,3\n'.repeat(200_001), 'a.csv');
+    expect(await refused(file)).toEqual({ kind: 'too-many-rows', most: 200_000 });
+  });
+
   test('longer than can be read is refused before it is read', async () => {
     const file = fileOf('day,cm\n', 'a.csv');
     Object.defineProperty(file, 'size', { value: 100_000_000 });

@@ -17,7 +17,10 @@ export class PutAwayState {
   /** Looks now, and again when another tab puts away or back. Returns the way to stop. */
   follow(): () => void {
     void this.#look();
-    return this.#notebook.store.onReplacedElsewhere(() => void this.#look());
+    return this.#notebook.store.onReplacedElsewhere(() => {
+      this.done = null;
+      void this.#look();
+    });
   }
 
   putAway = (): Promise<void> =>

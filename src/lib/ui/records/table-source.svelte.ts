@@ -44,7 +44,7 @@ export class TableSource {
     isGuessedText: boolean,
     signal: AbortSignal,
   ): Promise<ReadTable | null> {
-    const table = await finishInSlices(readCsvInSlices(text, { sliceLength: 100_000 }), {
+    const table = await finishInSlices(readCsvInSlices(text, { sliceLength: 100_000, mostRows }), {
       signal,
       onprogress: ({ charactersRead, charactersInAll }) => {
         this.stage = { kind: 'reading', name, done: charactersRead, all: charactersInAll };
@@ -55,6 +55,9 @@ export class TableSource {
     return table.ok ? { name, isGuessedText, ...table.value } : null;
   }
 }
+
+/** Five hundred years of mornings. */
+const mostRows = 200_000;
 
 /** A hundred thousand rows of readings are some 5 MB. */
 const mostBytes = 32_000_000;

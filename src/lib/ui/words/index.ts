@@ -69,6 +69,7 @@ export {
   keepsWords,
   linesWords,
   momentWords,
+  newerLinesWords,
   numberWords,
   persistenceWords,
   putAwayWords,

@@ -5,7 +5,8 @@ import type { DamagedRecord, JournalStore } from '#store';
 
 /** What the Records page says to a grown-up about keeping, copies and files. */
 
-export const keepsWords: Readonly<Record<JournalStore['keeps'], string>> = {
+export const keepsWords: Readonly<Record<JournalStore['keeps'] | 'made-up', string>> = {
+  'made-up': 'This is the made-up notebook. Nothing that is done in it is kept.',
   'on-this-device':
     'The notebook is kept in this browser, on this device, and nowhere else unless you take it there.',
   'until-closed':
@@ -60,6 +61,12 @@ const wholeNumbers = new Intl.NumberFormat('en');
 export const linesWords = (count: number): string =>
   count === 1 ? '1 line' : `${numberWords(count)} lines`;
 
+/** Entries that a later program wrote. */
+export const newerLinesWords = (count: number): string =>
+  count === 1
+    ? '1 line comes from a newer Morning Measure. It is kept and passed on as it is, and shows when this program is renewed.'
+    : `${linesWords(count)} come from a newer Morning Measure. They are kept and passed on as they are, and show when this program is renewed.`;
+
 /** A moment by the family's clock: Monday 9 March 2026 at 08:05. */
 export const momentWords = (atMs: number, timeZone: string): string =>
   `${formatDay(civilDayAt(atMs, timeZone), 'long')} at ${clockTimeAt(atMs, timeZone)}`;
@@ -73,8 +80,17 @@ export function damagedWords({ record, field, expected }: DamagedRecord): string
   };
   const what = said('kind')?.replaceAll('-', ' ') ?? 'a line that does not say what it is';
   const when = said('day') ?? said('at')?.slice(0, 10);
-  const where = field === '' ? 'nothing in it can be read' : `its “${field}” should be ${expected}`;
+  const where = faultyFieldWords(field, expected);
   return `${what}${when ? `, ${when}` : ''}: ${where}.`;
+}
+
+/** What is wrong with a field, by what the check of it says. */
+function faultyFieldWords(field: string, expected: string): string {
+  if (field === '') return 'nothing in it can be read';
+  const name = field.split('.').at(-1);
+  if (expected === `"${name}"`) return `its “${field}” is missing`;
+  if (expected.startsWith('not ')) return `its “${field}” is ${expected}`;
+  return `its “${field}” should be ${expected}`;
 }
 
 /** Why a file could not even be read as text. */
@@ -134,11 +150,7 @@ export function backupErrorWords(error: BackupError | FileError): string {
     case 'checksum-mismatch':
       return 'Something in the file was changed or damaged after it was made; its checksum does not agree. Which line it is cannot be told.';
     case 'damaged-entry':
-      return `Line ${numberWords(error.index + 1)} of the notebook in the file is damaged: ${
-        error.field === ''
-          ? 'nothing in it can be read'
-          : `its “${error.field}” should be ${error.expected}`
-      }.`;
+      return `Line ${numberWords(error.index + 1)} of the notebook in the file is damaged: ${faultyFieldWords(error.field, error.expected)}.`;
     case 'same-id-twice':
       return `Lines ${numberWords(error.earlier + 1)} and ${numberWords(error.index + 1)} of the notebook in the file claim to be the same and differ. The file was changed after it was made.`;
     default:
