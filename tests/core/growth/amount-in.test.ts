@@ -7,6 +7,7 @@ import {
   perDayText,
   toldUnits,
   trendOf,
+  unitReadIn,
 } from '#core/growth';
 import { point, pointsOn, sunflower } from './log-points';
 import { valueOf } from './near';
@@ -113,6 +114,13 @@ describe('the reading furthest from the line', () => {
 });
 
 describe('the units a page is told in', () => {
+  it('begin with the one the log is read in, even where another was planned', () => {
+    expect(unitReadIn('cm', [])).toBe('cm');
+    expect(unitReadIn('cm', pointsOn([0, 1], [4, 5], 'mm', '1 mm'))).toBe('cm');
+    expect(unitReadIn('cm', pointsOn([0, 1], [4, 5], 'in', '1 in'))).toBe('in');
+    expect(unitReadIn('cm', pointsOn([0], [4], 'count', '1'))).toBe('count');
+  });
+
   it('are the one that was read, then the other system', () => {
     expect(toldUnits('mm')).toEqual(['mm', 'in']);
     expect(toldUnits('ft')).toEqual(['ft', 'cm']);
