@@ -52,9 +52,11 @@ describe('the sunflowers of 1919', () => {
   test('can be shown in inches, which is about', async () => {
     const container = await show(sunflowers);
     await page.getByRole('radio', { name: 'inches (about)' }).click();
-    expect(textOf(container)).toContain('1.45 inches a day');
+    expect(textOf(container)).toMatch(/Middle slope about 1\.45 inches a day/);
     expect(rowsOf(container)[4]).toMatch(/38\.5 cm about 15\.16 in \| about 2\.17/);
-    await expect.element(page.getByRole('img', { name: /Height in inches/ })).toBeVisible();
+    await expect
+      .element(page.getByRole('img', { name: /Height in inches \(about\)/ }))
+      .toBeVisible();
   });
 });
 

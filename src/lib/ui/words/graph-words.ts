@@ -1,6 +1,6 @@
 import { formatDay, yearOf, type CivilDay } from '#core/calendar';
 import type { KindTally, LineGraph } from '#core/graphs';
-import { formatExact, isLengthUnit, type Unit } from '#core/measure';
+import { formatExact, isLengthUnit, systemOf, type Unit } from '#core/measure';
 import { amountIn, type ShadowDay } from '#core/growth';
 import type { Quantity } from '#core/journal';
 import type { SeriesPoint } from '#core/series';
@@ -45,8 +45,11 @@ export const clockGraphSentence = (graph: LineGraph, day: CivilDay): string => {
 };
 
 /** What stands up the side of a graph. */
-export const sideWords = (quantity: Quantity, unit: Unit): string =>
-  isLengthUnit(unit) ? `${sideNames[quantity] ?? 'Length'} in${unitWord(unit)}` : 'How many';
+export const sideWords = (quantity: Quantity, unit: Unit, readIn: Unit): string => {
+  if (!isLengthUnit(unit)) return 'How many';
+  const about = systemOf(unit) === systemOf(readIn) ? '' : ' (about)';
+  return `${sideNames[quantity] ?? 'Length'} in${unitWord(unit)}${about}`;
+};
 
 const sideNames: Readonly<Partial<Record<Quantity, string>>> = {
   'plant-height': 'Height',

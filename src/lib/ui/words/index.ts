@@ -1,5 +1,23 @@
 export { spokenWords, toldAmount, unitWord } from './amount-words';
 export { cautionWords, childCautionWords, localAdvice } from './cautions';
+export {
+  blankWords,
+  columnWords,
+  endedWords,
+  gapWords,
+  linesWrittenWords,
+  logWords,
+  monthTitle,
+  protocolWords,
+  rowWords,
+  daysWords,
+  stretchDays,
+  stretchWords,
+  wasWords,
+  whySuggestions,
+  workWords,
+  writtenWords,
+} from './log-words';
 export { fastestWords } from './fastest-words';
 export {
   childKindWords,
@@ -23,24 +41,6 @@ export {
   tooShortWords,
   whyTooShortWords,
 } from './growth-words';
-export {
-  blankWords,
-  columnWords,
-  endedWords,
-  gapWords,
-  linesWrittenWords,
-  logWords,
-  monthTitle,
-  protocolWords,
-  rowWords,
-  daysWords,
-  stretchDays,
-  stretchWords,
-  wasWords,
-  whySuggestions,
-  workWords,
-  writtenWords,
-} from './log-words';
 export { parseErrorWords } from './parse-error-words';
 export { endingWords, handWords, roleWords } from './people-words';
 export {
@@ -94,6 +94,7 @@ export {
 } from './table-words';
 export {
   furthestWords,
+  isAboutTrend,
   shapeWords,
   slopeWords,
   trendFacts,

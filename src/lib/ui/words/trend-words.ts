@@ -58,7 +58,6 @@ export const trendFacts = (trend: Trend): readonly (readonly [string, string])[]
   const [shortest, longest] = [Math.min(...gaps), Math.max(...gaps)];
   const bySize = [...points].sort((one, other) => one.exact - other.exact);
   const [smallest, largest] = [bySize[0]!, bySize.at(-1)!];
-  const isOtherSystem = points.some((point) => systemOf(point.unit) !== systemOf(unit));
   return [
     ['Readings', `on ${daysWords(points.length)}, over ${daysWords(spanDays)}`],
     [
@@ -76,9 +75,15 @@ export const trendFacts = (trend: Trend): readonly (readonly [string, string])[]
       'Middle growth',
       `${inUnit(trend.medianGrowthPerDay)} a day, of the changes between neighbours`,
     ],
-    ...(isOtherSystem ? [['About', 'some were read in another unit than this page'] as const] : []),
+    ...(isAboutTrend(trend)
+      ? [['About', 'some were read in another unit than this page'] as const]
+      : []),
   ];
 };
+
+/** Whether its figures are only "about": some reading was made in the other system. */
+export const isAboutTrend = ({ points, unit }: Trend): boolean =>
+  points.some((point) => systemOf(point.unit) !== systemOf(unit));
 
 const toldPoint = ({ exact, mark }: GrowthPoint, unit: Unit): string =>
   amountWords(toldAmount(amountIn(exact, [mark], unit)));
