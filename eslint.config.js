@@ -27,6 +27,8 @@ export default ts.config(
       ],
       // Links are written from the root; the notebook is served from the root of its address.
       'svelte/no-navigation-without-resolve': 'off',
+      // A space or a line break written as a string is one that the compiler must not trim.
+      'svelte/no-useless-mustaches': 'off',
       'no-restricted-imports': [
         'error',
         {

@@ -48,7 +48,7 @@ test('a stamp says that nothing is up yet, and it is not 0', async ({ page }) =>
   await beginSeedling(page);
   await page.getByRole('button', { name: 'Not up yet' }).click();
   await expect(page.getByText('Not up yet')).toBeVisible();
-  await page.getByRole('link', { name: 'Log' }).click();
+  await page.getByRole('link', { name: 'Log', exact: true }).click();
   await expect(page.getByRole('cell', { name: /not up yet/i }).first()).toBeVisible();
 });
 

@@ -1,7 +1,6 @@
 /** An expected outcome: a value, or an error value that says what went wrong. */
 export type Result<Value, Failure> =
-  | { readonly ok: true; readonly value: Value }
-  | { readonly ok: false; readonly error: Failure };
+  { readonly ok: true; readonly value: Value } | { readonly ok: false; readonly error: Failure };
 
 /**
  * A good outcome.

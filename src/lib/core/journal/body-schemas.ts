@@ -53,8 +53,7 @@ const takenReading = {
   spanDays,
 };
 
-const partial = <Fields extends v.ObjectEntries>(fields: Fields) =>
-  v.partial(v.object(fields));
+const partial = <Fields extends v.ObjectEntries>(fields: Fields) => v.partial(v.object(fields));
 
 /** What each kind of entry holds, beside the envelope that all entries share. */
 export const bodySchemas = {

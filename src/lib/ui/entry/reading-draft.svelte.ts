@@ -52,7 +52,7 @@ export class ReadingDraft {
     const pair = (['inches', 'centimetres'] as const).map(
       (family) => unitAndMark(quantity, this.stage, family).unit,
     );
-    return [...new Set([unit, ...pair])];
+    return [unit, ...pair].filter((each, index, all) => all.indexOf(each) === index);
   }
 
   /** Writes the number that was tapped on the ruler. */

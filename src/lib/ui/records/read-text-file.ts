@@ -1,4 +1,4 @@
-import { failed, ok, type Result } from '#core/base';
+import { failed, type Result } from '#core/base';
 import { decodeText, type DecodedText, type TextError } from '#core/exchange';
 import type { FileError } from '#ui/words';
 import { breathe, readBytes, type Watch } from './in-slices';
