@@ -1,3 +1,4 @@
+export { dayAmount } from './day-amount';
 export { questionsAboutCorrection } from './correction-questions';
 export { questionsAboutEntry, rulerExactFor, type EntryQuestion } from './entry-questions';
 export { notesOfSeries } from './extra-lines';

@@ -121,9 +121,16 @@ function groupByDay(notebook: Notebook, specimen: SpecimenId): Map<CivilDay, Day
   }
   for (const lines of linesByDay.values()) {
     lines.readings.sort(byTime);
-    while (lines.marks.length > 1) lines.crossedOut.push(lines.marks.shift()!);
+    crossOutOvertaken(lines);
   }
   return linesByDay;
+}
+
+/** The last mark of a time of day stands; those before it are crossed out. */
+function crossOutOvertaken(lines: MutableDayLines): void {
+  const lastAt = new Map(lines.marks.map((mark) => [mark.time, mark]));
+  lines.crossedOut.push(...lines.marks.filter((mark) => lastAt.get(mark.time) !== mark));
+  lines.marks = lines.marks.filter((mark) => lastAt.get(mark.time) === mark);
 }
 
 const stateOf = (lines: DayLines): SeriesDay['state'] => {
@@ -167,6 +174,6 @@ interface DayLines {
   readonly crossedOut: readonly (Reading | KindNote | DayMark)[];
 }
 
-type MutableDayLines = { [Field in keyof DayLines]: DayLines[Field][number][] };
+type MutableDayLines = { -readonly [Field in keyof DayLines]: DayLines[Field][number][] };
 
 const noLines: DayLines = { readings: [], words: [], marks: [], crossedOut: [] };

@@ -1,12 +1,11 @@
 import { formatDay, type CivilDay } from '#core/calendar';
-import { middleReading } from '#core/journal';
-import { formatMeasured, type Measured } from '#core/measure';
-import type { Series, SeriesDay } from '#core/series';
+import { formatMeasured } from '#core/measure';
+import { dayAmount, type Series, type SeriesDay } from '#core/series';
 import type { StripDay } from './strip-day';
 
 /**
  * A series as places in a strip row: a strip for every day, from the first thing written to the
- * last. A day that was read several times shows its middle reading; a shadow, which is read many
+ * last. A day shows its one amount (`dayAmount`); a shadow, which is read many
  * times a day, gets a strip for each reading.
  */
 export function stripDaysOf(series: Series): readonly StripDay[] {
@@ -18,7 +17,8 @@ export function stripDaysOf(series: Series): readonly StripDay[] {
     if (day.readings.length === 0) {
       return [{ ...placeWords(day.day, first), state: stateOf(day), exact: null, text: '' }];
     }
-    const shown = isShadow ? day.readings : [{ counted: middleOf(day), time: undefined }];
+    const counted = dayAmount(series, day);
+    const shown = isShadow || !counted ? day.readings : [{ counted, time: undefined }];
     return shown.map(({ counted, time }) => ({
       ...placeWords(day.day, first, time),
       ...{ state: 'number', exact: counted.exact, text: formatMeasured(counted) },
@@ -28,11 +28,6 @@ export function stripDaysOf(series: Series): readonly StripDay[] {
   const newest = strips.findLastIndex((each) => each.state === 'number');
   return strips.map((each, index) => ({ ...each, isNewest: index === newest }));
 }
-
-const middleOf = ({ readings }: SeriesDay): Measured => {
-  const [first, ...more] = readings.map((each) => each.counted);
-  return middleReading([first!, ...more]);
-};
 
 const stateOf = ({ state }: SeriesDay): StripDay['state'] =>
   state === 'number' || state === 'word' ? 'blank' : state;
