@@ -217,6 +217,19 @@ describe('into a log that is there', () => {
     });
   });
 
+  test('what cannot be saved stays on the screen, to be tried again', async () => {
+    const { review, notebook } = await reviewOf(heights);
+    const { append } = notebook.store;
+    notebook.store.append = () =>
+      Promise.resolve({ ok: false, error: { kind: 'no-room', detail: '' } });
+    await review.bringIn();
+    expect(review.stage).toEqual({ kind: 'open' });
+    expect(notebook.trouble).toMatchObject({ kind: 'no-room' });
+    notebook.store.append = append;
+    await review.bringIn();
+    expect(review.stage).toMatchObject({ kind: 'done', lineCount: 4 });
+  });
+
   test('what another window wrote meanwhile is not written twice', async () => {
     const { review, notebook } = await reviewOf(heights);
     await review.bringIn();

@@ -135,7 +135,9 @@ export function backupErrorWords(error: BackupError | FileError): string {
     case 'empty':
       return 'The file is empty.';
     case 'not-json':
-      if (error.position === 0) return 'This is text of another kind, not a backup of a notebook.';
+      if (error.position < shortestBackup && !error.isCutShort) {
+        return 'This is text of another kind, not a backup of a notebook.';
+      }
       return error.isCutShort
         ? `The file breaks off after ${numberWords(error.position)} characters: its end is missing. It may not have been copied to the end.`
         : `The file is damaged: it cannot be read past character ${numberWords(error.position + 1)}.`;
@@ -157,3 +159,6 @@ export function backupErrorWords(error: BackupError | FileError): string {
       return fileErrorWords(error);
   }
 }
+
+/** What goes wrong before this many characters never was a backup. */
+const shortestBackup = 20;
