@@ -1,7 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { civilDay } from '#core/calendar';
-import { foldEntries, type EntryId, type JournalEntry, type Notebook } from '#core/journal';
+import {
+  foldEntries,
+  type DrawingId,
+  type EntryId,
+  type JournalEntry,
+  type Notebook,
+} from '#core/journal';
 import {
   anId,
   bean,
@@ -185,6 +191,27 @@ describe('fold', () => {
     expect(removed.removed.map((each) => each.investigation.title)).toEqual(['Our beans']);
     expect(readingsIn(removed)).toHaveLength(2);
     expect(foldEntries(everyKind).investigations.get(heights)?.title).toBe('Our beans');
+  });
+
+  it('F11 keeps every version of a drawing, and opens it again when finishing is taken back', () => {
+    const drawing = anId<DrawingId>(501);
+    const entries = [
+      ...begun,
+      written(5, {
+        ...{ kind: 'drawing-begun', drawing, investigation: heights, graph: 'bar-graph' },
+        ...{ choice: { by: 'weather' }, stage: 'grade-2', level: 'frame-given' },
+      }),
+      written(6, { kind: 'drawing-saved', drawing, paper: { title: '' }, ticked: [] }),
+      written(7, { kind: 'drawing-saved', drawing, paper: { title: 'Our days' }, ticked: [0] }),
+      written(8, { kind: 'drawing-finished', drawing }),
+    ];
+    const folded = foldEntries(entries).drawings.get(drawing);
+    expect(folded?.versions.map((version) => version.paper)).toEqual([
+      { title: '' },
+      { title: 'Our days' },
+    ]);
+    expect(folded?.finishedAt).toBe(entries.at(-1)!.at);
+    expect(foldEntries([...entries, takenBack(9, 8)]).drawings.get(drawing)?.finishedAt).toBeNull();
   });
 
   it('F10 changes only the fields a change names', () => {

@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import {
   day,
+  drawingId,
   entryId,
   investigationId,
   mark,
@@ -9,6 +10,7 @@ import {
   personId,
   prose,
   sentence,
+  sheet,
   spanDays,
   specimenId,
   time,
@@ -96,5 +98,23 @@ export const bodySchemas = {
     day,
     text: prose,
   },
+  'drawing-begun': {
+    drawing: drawingId,
+    investigation: investigationId,
+    specimen: v.optional(specimenId),
+    /** Which graph, and which table it is drawn from: see graphs. */
+    graph: name,
+    choice: sheet,
+    stage: v.picklist(words.stages),
+    level: name,
+  },
+  /** The whole drawing as it stands: each saving is a version that can be shown again. */
+  'drawing-saved': {
+    drawing: drawingId,
+    paper: sheet,
+    /** Rows of the table that the child ticked off. */
+    ticked: v.array(v.pipe(v.number(), v.integer(), v.minValue(0))),
+  },
+  'drawing-finished': { drawing: drawingId },
   'entry-taken-back': { entry: entryId, why },
 } as const;

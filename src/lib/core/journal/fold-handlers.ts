@@ -96,6 +96,27 @@ export const foldHandlers: { readonly [Kind in EntryKind]: FoldHandler<Kind> } =
       ...(specimen === undefined ? {} : { specimen }),
     });
   },
+  'drawing-begun': (state, entry, takenBack) => {
+    if (takenBack || state.drawings.has(entry.drawing)) return;
+    const { drawing: id, investigation, specimen, graph, choice, stage, level } = entry;
+    state.drawings.set(id, {
+      ...{ id, investigation, graph, choice, stage, level },
+      ...(specimen === undefined ? {} : { specimen }),
+      author: entry.author,
+      begunAt: entry.at,
+      versions: [],
+      finishedAt: null,
+    });
+  },
+  'drawing-saved': (state, entry, takenBack) => {
+    if (takenBack) return;
+    const saved = state.drawingSavedById.get(entry.drawing);
+    if (saved) saved.push(entry);
+    else state.drawingSavedById.set(entry.drawing, [entry]);
+  },
+  'drawing-finished': (state, entry, takenBack) => {
+    if (!takenBack) state.drawingFinishedById.set(entry.drawing, entry);
+  },
   'entry-taken-back': () => {},
 };
 

@@ -1,5 +1,5 @@
 import type { Entry, EntryOf } from './entry-schema';
-import type { EntryId, InvestigationId, PersonId, SpecimenId } from './id';
+import type { DrawingId, EntryId, InvestigationId, PersonId, SpecimenId } from './id';
 import type * as notebook from './notebook';
 
 /** The notebook while it is being added up; it never leaves the fold. */
@@ -10,6 +10,9 @@ export interface FoldState {
   readonly specimens: Map<SpecimenId, notebook.Specimen>;
   readonly logBySpecimen: Map<SpecimenId, FoldLog>;
   readonly notes: notebook.Note[];
+  readonly drawings: Map<DrawingId, notebook.DrawingRecord>;
+  readonly drawingSavedById: Map<DrawingId, EntryOf<'drawing-saved'>[]>;
+  readonly drawingFinishedById: Map<DrawingId, EntryOf<'drawing-finished'>>;
   readonly readingsTaken: TakenReading[];
   readonly correctionsByReading: Map<EntryId, EntryOf<'reading-corrected'>[]>;
   readonly removalByInvestigation: Map<InvestigationId, EntryOf<'investigation-removed'>>;
@@ -22,6 +25,9 @@ export const emptyFoldState = (): FoldState => ({
   specimens: new Map(),
   logBySpecimen: new Map(),
   notes: [],
+  drawings: new Map(),
+  drawingSavedById: new Map(),
+  drawingFinishedById: new Map(),
   readingsTaken: [],
   correctionsByReading: new Map(),
   removalByInvestigation: new Map(),

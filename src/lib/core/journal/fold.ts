@@ -52,6 +52,12 @@ function finish(
     const corrections = state.correctionsByReading.get(entry.id) ?? [];
     logOf(state, entry.specimen).readings.push(foldReading(entry, corrections, takenBack));
   }
+  for (const [id, drawing] of state.drawings) {
+    const saved = state.drawingSavedById.get(id) ?? [];
+    const versions = saved.map(({ at, paper, ticked }) => ({ at, paper, ticked }));
+    const finishedAt = state.drawingFinishedById.get(id)?.at ?? null;
+    state.drawings.set(id, { ...drawing, versions, finishedAt });
+  }
   const removed: RemovedInvestigation[] = [];
   for (const [id, removal] of state.removalByInvestigation) {
     const investigation = state.investigations.get(id);
@@ -59,11 +65,11 @@ function finish(
     state.investigations.delete(id);
     removed.push({ investigation, removal: removal.id, at: removal.at });
   }
-  const { title, people, investigations, specimens, logBySpecimen, notes } = state;
+  const { title, people, investigations, specimens, logBySpecimen, notes, drawings } = state;
   const lastStamp = entries.at(-1)?.at ?? null;
   const entryCount = entries.length;
   return {
-    ...{ title, people, investigations, specimens, logBySpecimen, notes, removed },
+    ...{ title, people, investigations, specimens, logBySpecimen, notes, drawings, removed },
     ...{ entryCount, notUnderstoodCount, lastStamp },
   };
 }

@@ -5,7 +5,8 @@ export type DeviceId = Brand<string, 'DeviceId'>;
 export type PersonId = Brand<string, 'PersonId'>;
 export type InvestigationId = Brand<string, 'InvestigationId'>;
 export type SpecimenId = Brand<string, 'SpecimenId'>;
-export type AnyId = EntryId | DeviceId | PersonId | InvestigationId | SpecimenId;
+export type DrawingId = Brand<string, 'DrawingId'>;
+export type AnyId = EntryId | DeviceId | PersonId | InvestigationId | SpecimenId | DrawingId;
 
 /**
  * A new id: a UUID version 7, which sorts by the moment it was made.

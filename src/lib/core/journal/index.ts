@@ -4,7 +4,15 @@ export { compareEntries, mergeEntries } from './entry-order';
 export type { Entry, EntryDraft, EntryKind, EntryOf } from './entry-schema';
 export { foldEntries } from './fold';
 export { isId, newId } from './id';
-export type { AnyId, DeviceId, EntryId, InvestigationId, PersonId, SpecimenId } from './id';
+export type {
+  AnyId,
+  DeviceId,
+  DrawingId,
+  EntryId,
+  InvestigationId,
+  PersonId,
+  SpecimenId,
+} from './id';
 export { middleReading } from './middle-reading';
 export type * from './notebook';
 export { isStamp, momentOfStamp, nextStamp, stampOf, type Stamp } from './stamp';

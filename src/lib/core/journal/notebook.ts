@@ -1,6 +1,6 @@
 import type { CivilDay, ClockTime } from '#core/calendar';
 import type { MarkId, Measured, Unit } from '#core/measure';
-import type { DeviceId, EntryId, InvestigationId, PersonId, SpecimenId } from './id';
+import type { DeviceId, DrawingId, EntryId, InvestigationId, PersonId, SpecimenId } from './id';
 import type { Stamp } from './stamp';
 import type * as words from './vocabulary';
 
@@ -13,6 +13,8 @@ export interface Notebook {
   readonly specimens: ReadonlyMap<SpecimenId, Specimen>;
   readonly logBySpecimen: ReadonlyMap<SpecimenId, SpecimenLog>;
   readonly notes: readonly Note[];
+  /** In the order they were begun. */
+  readonly drawings: ReadonlyMap<DrawingId, DrawingRecord>;
   /** Investigations that were removed and can be put back by taking back the entry named. */
   readonly removed: readonly RemovedInvestigation[];
   readonly entryCount: number;
@@ -122,6 +124,29 @@ export interface Note extends Line {
   readonly investigation?: InvestigationId;
   readonly specimen?: SpecimenId;
   readonly text: string;
+}
+
+/** A drawing of a graph, with every version that was saved. Its paper is decoded by graphs. */
+export interface DrawingRecord {
+  readonly id: DrawingId;
+  readonly investigation: InvestigationId;
+  readonly specimen?: SpecimenId;
+  readonly graph: string;
+  readonly choice: Readonly<Record<string, unknown>>;
+  readonly stage: words.Stage;
+  readonly level: string;
+  readonly author: PersonId | null;
+  readonly begunAt: Stamp;
+  /** Oldest first. */
+  readonly versions: readonly DrawingVersion[];
+  /** When the child said it was done; null while it can still grow. */
+  readonly finishedAt: Stamp | null;
+}
+
+export interface DrawingVersion {
+  readonly at: Stamp;
+  readonly paper: Readonly<Record<string, unknown>>;
+  readonly ticked: readonly number[];
 }
 
 export interface TakenBack {
