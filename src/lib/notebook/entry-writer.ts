@@ -1,14 +1,5 @@
 import { newId, nextStamp } from '#core/journal';
-import type {
-  DeviceId,
-  Entry,
-  EntryDraft,
-  EntryId,
-  InvestigationId,
-  PersonId,
-  SpecimenId,
-  Stamp,
-} from '#core/journal';
+import type { AnyId, DeviceId, Entry, EntryDraft, EntryId, PersonId, Stamp } from '#core/journal';
 import type { Clock } from './clock';
 
 /** Gives drafts what every entry has: an id, a stamp after the last one seen, device and author. */
@@ -25,6 +16,5 @@ export function writeEntries(
 }
 
 /** A new id for a person, an investigation, a specimen or an entry. */
-export const freshId = <Id extends EntryId | PersonId | InvestigationId | SpecimenId | DeviceId>(
-  clock: Clock,
-): Id => newId<Id>(clock.nowMs(), clock.randomBytes(10));
+export const freshId = <Id extends AnyId>(clock: Clock): Id =>
+  newId<Id>(clock.nowMs(), clock.randomBytes(10));

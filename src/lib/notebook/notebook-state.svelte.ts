@@ -4,9 +4,9 @@ import {
   foldEntries,
   mergeEntries,
   momentOfStamp,
+  type AnyId,
   type EntryDraft,
   type EntryId,
-  type InvestigationId,
   type JournalEntry,
   type Notebook,
   type PersonId,
@@ -132,7 +132,7 @@ export class NotebookState {
     return done;
   }
 
-  newId<Id extends EntryId | PersonId | InvestigationId | SpecimenId>(): Id {
+  newId<Id extends AnyId>(): Id {
     return freshId<Id>(this.clock);
   }
 

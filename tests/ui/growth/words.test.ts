@@ -25,7 +25,7 @@ import {
   totalNotes,
   trendTooFewWords,
   whyTooShortWords,
-} from '#ui/words';
+} from '#ui/growth-words';
 import { pointsOn, sunflower } from '../../core/growth/log-points';
 import { seriesWith, shadowSeries } from '../../core/graphs/small-series';
 

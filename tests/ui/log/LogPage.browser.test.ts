@@ -109,7 +109,7 @@ describe('the log page', () => {
     const { screen } = await showLog(entries);
     const open = () => screen.container.querySelectorAll('table[role="table"]').length;
     expect(open()).toBe(2);
-    await screen.getByRole('button', { name: /December 2024/ }).click();
+    await screen.getByRole('button', { name: /Dec 2024/ }).click();
     expect(open()).toBe(3);
     await expect.element(screen.getByRole('row', { name: /Sun 1 Dec/ })).toBeInTheDocument();
     await screen.getByRole('button', { name: 'Go to today' }).click();

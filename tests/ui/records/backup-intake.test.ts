@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { writeBackup } from '#core/exchange';
 import { BackupIntake } from '../../../src/lib/ui/records/backup-intake.svelte';
-import { backupErrorWords } from '../../../src/lib/ui/words/records-words';
+import { backupErrorWords } from '../../../src/lib/ui/records-words/records-words';
 import { begun, heights, took, written } from '../../core/journal/entries';
 import { aNotebook } from './a-notebook';
 import { fileOf, noise } from './files';

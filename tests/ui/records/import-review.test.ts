@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { civilDay } from '#core/calendar';
 import { seriesOf } from '#core/series';
 import type { NotebookState } from '#notebook';
-import { addedUpWords } from '../../../src/lib/ui/words/table-words';
+import { addedUpWords } from '../../../src/lib/ui/records-words/table-words';
 import { ImportReview } from '../../../src/lib/ui/records/import-review.svelte';
 import { TableSource } from '../../../src/lib/ui/records/table-source.svelte';
 import { aNotebook } from './a-notebook';

@@ -11,7 +11,7 @@ import {
   tableSpanWords,
   toComeWords,
   whyNotInWords,
-} from '../../../src/lib/ui/words/table-words';
+} from '../../../src/lib/ui/records-words/table-words';
 import { likelyQuantity } from '../../../src/lib/ui/records/likely-quantity';
 
 const preview = (text: string) => {

@@ -7,7 +7,7 @@ import type {
 } from 'chart.js';
 import type { AxisTick, GraphLine, GraphPoint, LineGraph } from '#core/graphs';
 import type { DataLook } from '#ui/look';
-import { readingInUnit, readingWhenWords } from '#ui/words';
+import { readingInUnit, readingWhenWords } from '#ui/growth-words';
 import type { ChartPalette } from './chart-palette';
 import { canvasDash, gapDash, gapWidth, trendDashes } from './dashes';
 import { paperPlugins } from './paper-plugins';

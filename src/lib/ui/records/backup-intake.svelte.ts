@@ -1,6 +1,6 @@
 import { readBackupInSlices, type Backup, type BackupError } from '#core/exchange';
 import type { NotebookState } from '#notebook';
-import type { FileError } from '#ui/words';
+import type { FileError } from '#ui/records-words';
 import { backupContents, type BackupContents } from './backup-contents';
 import { breathe, finishInSlices } from './in-slices';
 import { readTextFile } from './read-text-file';

@@ -1,6 +1,6 @@
 import { failed, type Result } from '#core/base';
 import { decodeText, type DecodedText, type TextError } from '#core/exchange';
-import type { FileError } from '#ui/words';
+import type { FileError } from '#ui/records-words';
 import { breathe, readBytes, type Watch } from './in-slices';
 
 /**

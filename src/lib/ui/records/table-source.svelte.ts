@@ -1,5 +1,5 @@
 import { readCsvInSlices, type CsvError, type CsvRow, type Separator } from '#core/exchange';
-import type { FileError } from '#ui/words';
+import type { FileError } from '#ui/records-words';
 import { finishInSlices } from './in-slices';
 import { readTextFile } from './read-text-file';
 

@@ -51,6 +51,9 @@ export const monthTitle = (month: string): string =>
     .slice(2)
     .join(' ');
 
+/** On the tab of a closed month: `Mar 2026`. */
+export const monthTab = (month: string): string => monthTitle(month).replace(/^(\w{3})\w*/, '$1');
+
 /** How far a number is from the one before, where days lie between. */
 export const gapWords = (gapDays: number): string => `${daysWords(gapDays)} since the last one`;
 
@@ -106,9 +109,6 @@ export const columnWords = (quantity: Quantity): readonly string[] => [
   'What else',
   'Who',
 ];
-
-export const linesWrittenWords = (lines: number): string =>
-  lines === 1 ? '1 line' : `${lines} lines`;
 
 /** The protocol card: how this investigation is measured. */
 export const protocolWords: readonly {

@@ -11,8 +11,8 @@ import {
 import type { Quantity } from '#core/journal';
 import { formatExact, markById, unitCatalogue, type Unit } from '#core/measure';
 import { amountWords, toldAmount, unitWord } from './amount-words';
-import { daysWords } from './log-words';
-import { markWords } from './quantity-words';
+import { daysWords } from '#ui/words';
+import { markWords } from '#ui/words';
 
 /** What the Growth page says: one sentence to read with the child, the rest to the grown-up. */
 

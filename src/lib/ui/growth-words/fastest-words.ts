@@ -9,7 +9,7 @@ import {
 } from '#core/growth';
 import type { Unit } from '#core/measure';
 import { amountWords, toldAmount, unitWord } from './amount-words';
-import { daysWords } from './log-words';
+import { daysWords } from '#ui/words';
 
 /** Which stretch was fastest, with what is unsure about it. */
 export function fastestWords(

@@ -17,7 +17,7 @@ import {
   type Unit,
 } from '#core/measure';
 import { fileErrorWords, numberWords, type FileError } from './records-words';
-import { stateWords } from './quantity-words';
+import { stateWords } from '#ui/words';
 
 /** What the page for bringing in a table says, row by row. For grown-ups. */
 

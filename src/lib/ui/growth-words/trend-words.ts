@@ -11,8 +11,8 @@ import {
 import type { GraphTrend } from '#core/graphs';
 import { systemOf, type Unit } from '#core/measure';
 import { amountWords, toldAmount, unitWord } from './amount-words';
-import { daysWords } from './log-words';
-import { markWords } from './quantity-words';
+import { daysWords } from '#ui/words';
+import { markWords } from '#ui/words';
 
 /** The trend, told to a grown-up. */
 

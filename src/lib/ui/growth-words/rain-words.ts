@@ -4,7 +4,7 @@ import type { Unit } from '#core/measure';
 import type { Series } from '#core/series';
 import { amountWords, toldAmount } from './amount-words';
 import { dayWords } from './growth-words';
-import { daysWords } from './log-words';
+import { daysWords } from '#ui/words';
 
 /** Rain adds up: its totals, told to a child in one sentence and to a grown-up with what is unsure. */
 

@@ -6,7 +6,7 @@ import type { Quantity } from '#core/journal';
 import type { SeriesPoint } from '#core/series';
 import { amountWords, toldAmount, unitWord } from './amount-words';
 import { dayWords } from './growth-words';
-import { daysWords } from './log-words';
+import { daysWords } from '#ui/words';
 
 /** What is said of a graph to somebody who does not see it, and beside it to somebody who does. */
 
