@@ -226,7 +226,7 @@ describe('stamps, words and notes', () => {
   test('a stamp is changed in one write: the old one taken back, the new one beside it', async () => {
     const shown = await showLog([marked(10, yesterday, 'missed')]);
     const { screen } = shown;
-    await screen.getByRole('button', { name: 'Change this missed, Thu 12 Mar' }).click();
+    await screen.getByRole('button', { name: 'Fix this missed, Thu 12 Mar' }).click();
     await screen.getByRole('button', { name: 'Not up yet' }).click();
     await screen.getByRole('button', { name: 'I looked again', exact: true }).click();
     await expect.poll(shown.writtenSince).toMatchObject([
@@ -240,7 +240,7 @@ describe('stamps, words and notes', () => {
   test('a missed day can get its number after all', async () => {
     const shown = await showLog([marked(10, yesterday, 'missed')]);
     const { screen } = shown;
-    await screen.getByRole('button', { name: /Change this missed/ }).click();
+    await screen.getByRole('button', { name: /Fix this missed/ }).click();
     await screen.getByRole('button', { name: 'Write a number after all' }).click();
     await expect.element(screen.getByLabelText('Which day was it?')).toHaveValue(yesterday);
     await write(shown, '4');
@@ -251,7 +251,7 @@ describe('stamps, words and notes', () => {
   test('a word is changed in one write, with why', async () => {
     const shown = await showLog([sky, noted(10, yesterday, 'sun')]);
     const { screen } = shown;
-    await screen.getByRole('button', { name: 'Change this sun, Thu 12 Mar' }).click();
+    await screen.getByRole('button', { name: 'Fix this sun, Thu 12 Mar' }).click();
     await screen.getByRole('button', { name: 'rain', exact: true }).click();
     await screen.getByRole('button', { name: 'I pressed another one', exact: true }).click();
     await expect.poll(shown.writtenSince).toMatchObject([
@@ -291,7 +291,7 @@ describe('stamps, words and notes', () => {
   test('a note is changed by crossing the old words out', async () => {
     const shown = await showLog([note(10, yesterday, 'It leens.')]);
     const { screen } = shown;
-    await screen.getByRole('button', { name: /Change this note/ }).click();
+    await screen.getByRole('button', { name: /Fix this note/ }).click();
     await expect.element(screen.getByLabelText('What did you see?')).toHaveValue('It leens.');
     await screen.getByLabelText('What did you see?').fill('It leans.');
     await screen.getByRole('button', { name: 'Write it down' }).click();

@@ -6,8 +6,6 @@ export interface LogMonth {
   /** Written `YYYY-MM`. */
   readonly month: string;
   readonly rows: readonly LogRow[];
-  /** How many lines of the month count: readings, words and marks that are not crossed out. */
-  readonly lineCount: number;
 }
 
 /**
@@ -25,11 +23,5 @@ export function logMonths(rows: readonly LogRow[]): readonly LogMonth[] {
     if (known) known.push(row);
     else rowsByMonth.set(month, [row]);
   }
-  return [...rowsByMonth].map(([month, ofMonth]) => ({
-    ...{ month, rows: ofMonth },
-    lineCount: ofMonth.filter(counts).length,
-  }));
+  return [...rowsByMonth].map(([month, ofMonth]) => ({ month, rows: ofMonth }));
 }
-
-const counts = (row: LogRow): boolean =>
-  (row.kind === 'reading' || row.kind === 'word' || row.kind === 'mark') && row.struck === null;

@@ -17,13 +17,13 @@ export function lineAction(row: LogRow): LineAction | null {
   }
   switch (row.kind) {
     case 'reading':
-      return open({ kind: 'fix', reading: row.line }, 'Fix this');
+      return open({ kind: 'fix', reading: row.line });
     case 'mark':
-      return open({ kind: 'change-mark', mark: row.line }, 'Change this');
+      return open({ kind: 'change-mark', mark: row.line });
     case 'word':
-      return open({ kind: 'change-word', word: row.line }, 'Change this');
+      return open({ kind: 'change-word', word: row.line });
     case 'note':
-      return open({ kind: 'note', day: row.day, note: row.line }, 'Change this');
+      return open({ kind: 'note', day: row.day, note: row.line });
     case 'blank':
       return row.planned
         ? {
@@ -40,4 +40,6 @@ export function lineAction(row: LogRow): LineAction | null {
   }
 }
 
-const open = (work: LogWork, name: string): LineAction => ({ do: 'open', work, icon: 'fix', name });
+const open = (work: LogWork): LineAction => ({
+  ...{ do: 'open', work, icon: 'fix', name: 'Fix this' },
+});
