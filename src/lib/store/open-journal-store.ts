@@ -1,6 +1,5 @@
 import { openIndexedDbJournalStore, type IndexedDbOptions } from './indexed-db-journal-store';
 import type { JournalStore, OpenError } from './journal-store';
-import { openMemoryJournalStore } from './memory-journal-store';
 
 /**
  * Opens the journal kept on this device. Where that cannot be had (a private window, storage
@@ -10,9 +9,10 @@ import { openMemoryJournalStore } from './memory-journal-store';
  */
 export async function openJournalStore(options?: IndexedDbOptions): Promise<OpenedStore> {
   const opened = await openIndexedDbJournalStore(options);
-  return opened.ok
-    ? { store: opened.value, fallback: null }
-    : { store: openMemoryJournalStore(), fallback: { reason: opened.error } };
+  if (opened.ok) return { store: opened.value, fallback: null };
+  // Few need it, so nobody else is sent it.
+  const { openMemoryJournalStore } = await import('./memory-journal-store');
+  return { store: openMemoryJournalStore(), fallback: { reason: opened.error } };
 }
 
 export interface OpenedStore {
