@@ -1,0 +1,1 @@
+export { default as QuestionBox } from './QuestionBox.svelte';

@@ -1,0 +1,1 @@
+export { default as EntryExtras } from './EntryExtras.svelte';
