@@ -86,6 +86,18 @@ describe('the rows of a log', () => {
     ]);
   });
 
+  it('leave a missed hour beside the numbers of the other hours', () => {
+    const at = (number: number, time: string) =>
+      written(number, {
+        ...{ kind: 'day-marked', specimen: bean, day: civilDay('2026-03-02') },
+        ...{ state: 'missed', time: time as never },
+      });
+    const entries = [took(10, '2026-03-02', 1), at(11, '10:00'), at(12, '11:00')];
+    expect(said(rowsAt('2026-03-02', entries))).toEqual([
+      ...['03-02 reading', '      mark', '      mark'],
+    ]);
+  });
+
   it('show two words of one day, and the one that was changed', () => {
     const entries = [
       noted(10, '2026-03-02', 'sun'),

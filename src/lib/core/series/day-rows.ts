@@ -33,11 +33,13 @@ export function dayRows(day: SeriesDay, extra: ExtraLines = noExtraLines): reado
 
 /**
  * Whether a look of that day made the mark untrue: a day with a number was not missed. That the
- * plant was lost in the evening, or the sun went in at noon, stands beside the number.
+ * plant was lost in the evening, that the sun went in, or that one hour of the day was missed,
+ * stands beside the number.
  */
 const isOvertaken = (day: SeriesDay, mark: DayMark): boolean =>
   (day.state === 'number' || day.state === 'word') &&
-  (mark.state === 'missed' || mark.state === 'not-up-yet');
+  (mark.state === 'missed' || mark.state === 'not-up-yet') &&
+  mark.time === undefined;
 
 const lineRow = (line: Reading | KindNote | DayMark, struck: Struck): Row => {
   if ('counted' in line) return readingRow(line, struck, null);
