@@ -1,0 +1,93 @@
+/**
+ * Which written name stands for which row of the table. Spelling is never marked: a name is taken
+ * for the row it equals, else for the one it begins or that begins it ("Mon", "rainy"), else for
+ * the one it comes closest to, and the last name left over is the last row left over. Rows of one
+ * name are taken in the order of the paper.
+ * @returns for each label the index of its place, or null where no name stands for it
+ * @example
+ * matchingPlaces([{ at: 1, text: 'Rain' }, { at: 2, text: 'sunn' }], ['sun', 'rain', 'snow']) // => [1, 0, null]
+ */
+export const matchingPlaces = (
+  places: readonly { readonly at: number; readonly text: string }[],
+  labels: readonly string[],
+): readonly (number | null)[] => {
+  const placeOf: (number | null)[] = labels.map(() => null);
+  const written = places
+    .map(({ at, text }, index) => ({ at, index, name: plainName(text) }))
+    .filter(({ name }) => name !== '')
+    .sort((one, other) => one.at - other.at);
+  const names = labels.map(plainName);
+  const free = () => written.filter(({ index }) => !placeOf.includes(index));
+  const take = (fits: (name: string, label: string) => boolean): void =>
+    names.forEach((label, row) => {
+      if (placeOf[row] !== null) return;
+      const found = free().find(({ name }) => fits(name, label));
+      if (found) placeOf[row] = found.index;
+    });
+  take((name, label) => name === label);
+  const isLabel = ({ name }: { readonly name: string }): boolean => names.includes(name);
+  take((name, label) => !names.includes(name) && begins(name, label));
+  take((name, label) => !names.includes(name) && isNear(name, label));
+  const rest = free().filter((place) => !isLabel(place));
+  const open = placeOf.flatMap((place, row) => (place === null ? [row] : []));
+  const hasOthers = placeOf.length > 1 && written.length === placeOf.length;
+  if (rest.length === 1 && open.length === 1 && hasOthers) placeOf[open[0]!] = rest[0]!.index;
+  return placeOf;
+};
+
+/**
+ * The place a mark stands at: the nearest, if it is nearer than half the distance between
+ * neighbouring places; a lone place reaches half a square beyond its own. Null beside none.
+ * @example
+ * placeAt(1.2, [{ at: 1 }, { at: 2 }]) // => 0
+ * placeAt(4, [{ at: 1 }, { at: 2 }]) // => null
+ */
+export const placeAt = (at: number, places: readonly { readonly at: number }[]): number | null => {
+  const distanceOf = (index: number): number => Math.abs(places[index]!.at - at);
+  const nearest = places.reduce(
+    (best, _, index) => (best < 0 || distanceOf(index) < distanceOf(best) ? index : best),
+    -1,
+  );
+  if (nearest < 0 || distanceOf(nearest) > smallestGap(places) / 2 + 1e-9) return null;
+  return nearest;
+};
+
+/** Two names nearer than a quarter of a square were meant for one place. */
+const smallestGap = (places: readonly { readonly at: number }[]): number => {
+  const sorted = places.map(({ at }) => at).sort((one, other) => one - other);
+  const gaps = sorted.slice(1).map((at, index) => at - sorted[index]!);
+  return Math.min(...gaps.filter((gap) => gap > 0.25), gaps.length === 0 ? 2 : 4);
+};
+
+/** A name without what does not matter: capitals, signs, blanks. */
+const plainName = (text: string): string =>
+  text
+    .toLowerCase()
+    .replace(/[^\p{L}\p{N}]+/gu, ' ')
+    .trim();
+
+const begins = (name: string, label: string): boolean =>
+  /\d/.test(name + label) ? false : name.startsWith(label) || label.startsWith(name);
+
+/** A third of the letters may be other ones; numbers must be as they are. */
+const isNear = (name: string, label: string): boolean =>
+  !/\d/.test(name + label) &&
+  lettersApart(name, label) <= Math.floor(Math.max(name.length, label.length) / 3);
+
+/**
+ * How many letters must be changed, added or taken away to make one word another (Levenshtein).
+ * @example
+ * lettersApart('sunn', 'sun') // => 1
+ */
+export const lettersApart = (one: string, other: string): number => {
+  let row = Array.from({ length: other.length + 1 }, (_, index) => index);
+  [...one].forEach((letter, index) => {
+    const next = [index + 1];
+    [...other].forEach((wanted, column) => {
+      const change = row[column]! + (letter === wanted ? 0 : 1);
+      next.push(Math.min(change, row[column + 1]! + 1, next[column]! + 1));
+    });
+    row = next;
+  });
+  return row[other.length]!;
+};

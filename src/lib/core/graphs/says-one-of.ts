@@ -1,0 +1,27 @@
+import { lettersApart } from './matching-places';
+
+/**
+ * Whether a child's words hold one of these words, whatever its capitals, ending or spelling: a
+ * longer word may have one letter other than it should, and an ending. Without words asked for,
+ * any words will do; no words at all never do.
+ * @example
+ * saysOneOf('Dayes of sun', ['days']) // => true
+ * saysOneOf('hight (cm)', ['cm', 'height']) // => true
+ * saysOneOf('My graph', ['weather']) // => false
+ */
+export const saysOneOf = (text: string, words: readonly string[]): boolean => {
+  const said = wordsOf(text);
+  if (said.length === 0) return false;
+  if (words.length === 0) return true;
+  return words.some((word) => wordsOf(word).some((wanted) => said.some((one) => is(one, wanted))));
+};
+
+const wordsOf = (text: string): readonly string[] =>
+  text.toLowerCase().match(/[\p{L}\p{N}"]+/gu) ?? [];
+
+const is = (said: string, wanted: string): boolean => {
+  if (said === wanted) return true;
+  if (Math.min(said.length, wanted.length) < 3) return false;
+  if (said.startsWith(wanted) || wanted.startsWith(said)) return true;
+  return wanted.length > 3 && lettersApart(said, wanted) <= 1;
+};
