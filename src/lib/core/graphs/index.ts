@@ -40,3 +40,46 @@ export {
   type ValueTable,
 } from './graph-table';
 export type { GraphScale, RightGraph } from './right-graph';
+export { drawRight, type DrawRightOptions } from './draw-right';
+export { exactOfLabel } from './exact-of-label';
+export { labelsOf, stepsOf, type StepRange } from './labels-of';
+export { mostPicturesAtEase, mostPlacesAcross, mostSquaresUp, mostStepsAcross } from './paper-room';
+export { keyIsRight, keyValues, pictureKey } from './picture-key';
+export { mostKindsByStage, rightGraphOf, type NoGraph } from './right-graph-of';
+export { countScale, lengthScale, plotScale, type TooTall, type TooWide } from './scale-for';
+export { unitWords } from './unit-words';
+export { acrossOf, alongOf, boardSlots, type BoardSlot } from './board-slots';
+export { decodeDrawing, type DrawingError } from './decode-drawing';
+export {
+  turned,
+  withBar,
+  withCross,
+  withKey,
+  withoutBar,
+  withoutCross,
+  withPlace,
+  withSeriesKey,
+  withSideLabel,
+  withTick,
+  withTitle,
+  type NumberSide,
+} from './drawing-edits';
+export { drawnRow, drawnRows, type DrawnRow } from './drawn-rows';
+export { begunDrawing, emptyDrawing } from './empty-drawing';
+export { middleOfSquare, snapToPaper, squaresText } from './paper-lines';
+export {
+  indexOfPoint,
+  pointsInOrder,
+  withJoin,
+  withNextJoin,
+  withoutJoin,
+  withoutPoint,
+  withPoint,
+} from './point-edits';
+export {
+  withLastHalved,
+  withNextSymbol,
+  withoutLastSymbol,
+  withSymbol,
+  withSymbolName,
+} from './symbol-edits';
