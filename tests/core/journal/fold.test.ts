@@ -189,6 +189,9 @@ describe('fold', () => {
     const removed = foldEntries(everyKind.filter((entry) => entry.id !== anId(15)));
     expect(removed.investigations.size).toBe(0);
     expect(removed.removed.map((each) => each.investigation.title)).toEqual(['Our beans']);
+    const again = written(20, { kind: 'investigation-removed', investigation: heights });
+    const twice = foldEntries([...everyKind.filter((entry) => entry.id !== anId(15)), again]);
+    expect(twice.removed[0]?.removals).toEqual([anId(14), anId(20)]);
     expect(readingsIn(removed)).toHaveLength(2);
     expect(foldEntries(everyKind).investigations.get(heights)?.title).toBe('Our beans');
   });

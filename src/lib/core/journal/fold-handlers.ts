@@ -49,7 +49,10 @@ export const foldHandlers: { readonly [Kind in EntryKind]: FoldHandler<Kind> } =
     state.investigations.set(investigation.id, { ...investigation, ended });
   },
   'investigation-removed': (state, entry, takenBack) => {
-    if (!takenBack) state.removalByInvestigation.set(entry.investigation, entry);
+    if (takenBack) return;
+    const removals = state.removalsByInvestigation.get(entry.investigation);
+    if (removals) removals.push(entry);
+    else state.removalsByInvestigation.set(entry.investigation, [entry]);
   },
   'specimen-added': (state, entry, takenBack) => {
     if (takenBack || state.specimens.has(entry.specimen)) return;

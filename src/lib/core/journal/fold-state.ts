@@ -15,7 +15,7 @@ export interface FoldState {
   readonly drawingFinishedById: Map<DrawingId, EntryOf<'drawing-finished'>>;
   readonly readingsTaken: TakenReading[];
   readonly correctionsByReading: Map<EntryId, EntryOf<'reading-corrected'>[]>;
-  readonly removalByInvestigation: Map<InvestigationId, EntryOf<'investigation-removed'>>;
+  readonly removalsByInvestigation: Map<InvestigationId, EntryOf<'investigation-removed'>[]>;
 }
 
 export const emptyFoldState = (): FoldState => ({
@@ -30,7 +30,7 @@ export const emptyFoldState = (): FoldState => ({
   drawingFinishedById: new Map(),
   readingsTaken: [],
   correctionsByReading: new Map(),
-  removalByInvestigation: new Map(),
+  removalsByInvestigation: new Map(),
 });
 
 /** The log of a specimen, begun when its first line is written. */

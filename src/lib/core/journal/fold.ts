@@ -59,11 +59,12 @@ function finish(
     state.drawings.set(id, { ...drawing, versions, finishedAt });
   }
   const removed: RemovedInvestigation[] = [];
-  for (const [id, removal] of state.removalByInvestigation) {
+  for (const [id, removals] of state.removalsByInvestigation) {
     const investigation = state.investigations.get(id);
     if (!investigation) continue;
     state.investigations.delete(id);
-    removed.push({ investigation, removal: removal.id, at: removal.at });
+    const at = removals.at(-1)!.at;
+    removed.push({ investigation, removals: removals.map((each) => each.id), at });
   }
   const { title, people, investigations, specimens, logBySpecimen, notes, drawings } = state;
   const lastStamp = entries.at(-1)?.at ?? null;

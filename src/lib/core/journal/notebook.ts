@@ -15,7 +15,7 @@ export interface Notebook {
   readonly notes: readonly Note[];
   /** In the order they were begun. */
   readonly drawings: ReadonlyMap<DrawingId, DrawingRecord>;
-  /** Investigations that were removed and can be put back by taking back the entry named. */
+  /** Investigations that were removed and can be put back by taking back the entries named. */
   readonly removed: readonly RemovedInvestigation[];
   readonly entryCount: number;
   /** How many entries a later program wrote, which this one keeps but cannot show. */
@@ -158,6 +158,7 @@ export interface TakenBack {
 
 export interface RemovedInvestigation {
   readonly investigation: Investigation;
-  readonly removal: EntryId;
+  /** Every removal that stands: two devices may each have removed it. */
+  readonly removals: readonly EntryId[];
   readonly at: Stamp;
 }
