@@ -31,11 +31,3 @@ export const cautionWords: Readonly<Record<Caution, string>> = {
   outdoors:
     'Out of doors: hat and water, shade, the agreed place, and a look for ticks afterwards.',
 };
-
-export const localAdvice = 'Local advice comes first: follow the rules of where you live.';
-
-/** The one sentence a child sees beside the picture, where the work can hurt at that moment. */
-export const childCautionWords: Readonly<Partial<Record<Caution, string>>> = {
-  sun: 'Do not look at the sun. Look at the shadow.',
-  thunder: 'If you hear thunder, go inside.',
-};

@@ -1,4 +1,5 @@
-export { cautionWords, childCautionWords, localAdvice } from './cautions';
+export { cautionWords } from './cautions';
+export { childCautionWords, localAdvice } from './child-cautions';
 export {
   blankWords,
   columnWords,
