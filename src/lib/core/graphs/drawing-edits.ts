@@ -100,14 +100,21 @@ export const withoutBar = (drawing: Drawing, at: number): Drawing => ({
 });
 
 /**
- * Puts a mark on top of those above a place on the number line, a square high.
+ * Puts a mark on top of those above a place on the number line, if the paper has room. A mark and
+ * its space take a square, or as much of one as is said.
  * @example
  * withCross(emptyDrawing('line-plot', { columns: 4, rows: 6 }), 2, 'cross').crosses // => [{ at: 2, height: 0.5, size: 0.8, look: 'cross' }]
  */
-export const withCross = (drawing: Drawing, at: number, look: DrawnCross['look']): Drawing => {
-  const height = drawing.crosses.filter((cross) => cross.at === at).length + 0.5;
-  if (height > drawing.paper.rows) return drawing;
-  return { ...drawing, crosses: [...drawing.crosses, { at, height, size: crossSize, look }] };
+export const withCross = (
+  drawing: Drawing,
+  at: number,
+  look: DrawnCross['look'],
+  space = 1,
+): Drawing => {
+  const below = drawing.crosses.filter((cross) => cross.at === at).length;
+  if ((below + 1) * space > drawing.paper.rows) return drawing;
+  const cross = { at, height: (below + 0.5) * space, size: crossSize * space, look };
+  return { ...drawing, crosses: [...drawing.crosses, cross] };
 };
 
 /**

@@ -20,7 +20,7 @@ export const emptyDrawing = (kind: GraphKind, paper: Drawing['paper']): Drawing 
  * begunDrawing({ ...emptyDrawing('bar-graph', { columns: 4, rows: 6 }), title: 'Sun', places: [{ at: 1, text: 'sun' }] }, 'frame-given').title // => ''
  */
 export function begunDrawing(right: Drawing, level: DrawingLevel): Drawing {
-  const sheet = { ...emptyDrawing(right.kind, right.paper), level, upright: right.upright };
+  const sheet = { ...emptyDrawing(right.kind, roomFor(right)), level, upright: right.upright };
   if (level === 'empty-paper') return sheet;
   const numbers = {
     side: { label: '', ticks: right.side.ticks },
@@ -30,3 +30,13 @@ export function begunDrawing(right: Drawing, level: DrawingLevel): Drawing {
   const { side, bottom, places } = right;
   return { ...sheet, side, bottom, places };
 }
+
+/** Squares to spare, so that the edge of the paper does not tell how far the marks will go. */
+const roomFor = ({ kind, paper, upright }: Drawing): Drawing['paper'] => {
+  const spared = kind === 'picture-graph' || kind === 'line-plot' ? 2 : 0;
+  const { columns, rows } = paper;
+  if (upright) return { columns, rows: Math.max(fewestSquares, rows + spared) };
+  return { columns: Math.max(fewestSquares, columns + spared), rows };
+};
+
+const fewestSquares = 6;

@@ -83,3 +83,12 @@ export {
   withSymbol,
   withSymbolName,
 } from './symbol-edits';
+export { drawingSteps, isStepBegun, type DrawingStep } from './drawing-steps';
+export {
+  clearedAt,
+  halvedAt,
+  loweredAt,
+  raisedAt,
+  tappedAt,
+  type DrawingHand,
+} from './slot-edits';

@@ -3,7 +3,7 @@ import type { Drawing, SymbolName } from './drawing';
 /**
  * Puts a picture into a square of a row, if none is there yet.
  * @example
- * withSymbol(emptyDrawing('picture-graph', { columns: 8, rows: 4 }), { row: 1, at: 0.5, symbol: 'sun' }).symbols // => [{ row: 1, at: 0.5, size: 0.8, symbol: 'sun', part: 'whole' }]
+ * withSymbol(emptyDrawing('picture-graph', { columns: 8, rows: 4 }), { row: 1, at: 0.5, symbol: 'sun' }).symbols // => [{ row: 1, at: 0.5, size: 1, symbol: 'sun', part: 'whole' }]
  */
 export const withSymbol = (
   drawing: Drawing,
@@ -65,7 +65,7 @@ interface PlacedSymbol {
   readonly size?: number;
 }
 
-const symbolSize = 0.8;
+const symbolSize = 1;
 
 const inRow = ({ symbols }: Drawing, row: number) => symbols.filter((each) => each.row === row);
 
