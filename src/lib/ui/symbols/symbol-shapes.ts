@@ -18,7 +18,7 @@ export const symbolShapes: Readonly<Record<SymbolName, SymbolShape>> = {
     whole:
       'M12 1.2C6 4.2 2.6 8 2.6 12.2C2.6 16.4 6.2 19 12 20.4C17.8 19 21.4 16.4 21.4 12.2C21.4 8 18 4.2 12 1.2z',
     half: 'M12 1.2C6 4.2 2.6 8 2.6 12.2C2.6 16.4 6.2 19 12 20.4z',
-    lines: 'M12 5.5v17.8M12 11.5 7.4 8.4M12 11.5l4.6-3.1M12 16.4l-5.6-3.6M12 16.4l5.6-3.6',
+    lines: 'M12 5.5v14M12 11.5 7.4 8.4M12 11.5l4.6-3.1M12 16.4l-5.6-3.6M12 16.4l5.6-3.6',
     halfLines: 'M12 11.5 7.4 8.4M12 16.4l-5.6-3.6',
   },
   drop: {
@@ -45,8 +45,8 @@ export const symbolShapes: Readonly<Record<SymbolName, SymbolShape>> = {
   boot: {
     whole: 'M3.4 1.8h9.4v9.4c1.4 1.5 3.4 2 5.4 2.7 2.9.9 4.2 2.4 4.2 5.2v3.1H3.4z',
     half: 'M3.4 1.8H12v20.4H3.4z',
-    lines: 'M3.4 19h19M3.4 5.2h9.4',
-    halfLines: 'M3.4 19H12M3.4 5.2H12',
+    lines: 'M4.3 19h17.2M4.3 5.2h7.6',
+    halfLines: 'M4.3 19h6.8M4.3 5.2h6.8',
   },
   seed: {
     whole:
