@@ -142,7 +142,13 @@ export class ImportReview {
     const lineCount = facts.comingIn;
     this.stage = { kind: 'writing' };
     await breathe();
-    const { drafts, specimen } = targetDrafts(preview, facts, target, this.#notebook);
+    const { drafts, specimen } = targetDrafts(
+      preview,
+      facts,
+      target,
+      this.mapping.days,
+      this.#notebook,
+    );
     const written = await this.#notebook.writeAll(drafts);
     this.stage = written.ok ? { kind: 'done', specimen, lineCount } : { kind: 'open' };
     this.#broughtInto = this.#notebook.contents.specimens.get(specimen)?.investigation ?? null;

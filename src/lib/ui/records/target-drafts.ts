@@ -1,4 +1,5 @@
-import { importDrafts, type ImportPreview } from '#core/exchange';
+import { addDays, type CivilDay } from '#core/calendar';
+import { importDrafts, type ImportMapping, type ImportPreview } from '#core/exchange';
 import type { EntryDraft, InvestigationId, SpecimenId } from '#core/journal';
 import { unitAndMark } from '#core/lessons';
 import type { NotebookState } from '#notebook';
@@ -11,6 +12,7 @@ export function targetDrafts(
   preview: ImportPreview,
   facts: PreviewFacts,
   target: ImportTarget,
+  days: ImportMapping['days'],
   notebook: NotebookState,
 ): { readonly drafts: readonly EntryDraft[]; readonly specimen: SpecimenId } {
   if (target.kind === 'existing') {
@@ -26,12 +28,16 @@ export function targetDrafts(
     {
       ...{ kind: 'specimen-added', specimen, investigation },
       name: target.specimenName.trim().slice(0, longestName) || quantityWords[quantity].specimen,
-      startedOn: facts.days?.first ?? notebook.today,
+      startedOn: dayNought(days) ?? facts.days?.first ?? notebook.today,
     },
     ...importDrafts(preview, specimen),
   ];
   return { drafts, specimen };
 }
+
+/** Where days are only numbered, the log begins on day 0, so that its days keep their numbers. */
+const dayNought = (days: ImportMapping['days']): CivilDay | null =>
+  days.as === 'number' && days.anchor ? addDays(days.anchor.day, -days.anchor.number) : null;
 
 const notebookBegun: EntryDraft = { kind: 'notebook-begun', title: 'Our notebook' };
 
