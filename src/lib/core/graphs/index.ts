@@ -48,7 +48,7 @@ export { keyIsRight, keyValues, pictureKey } from './picture-key';
 export { mostKindsByStage, rightGraphOf, type NoGraph } from './right-graph-of';
 export { countScale, lengthScale, plotScale, type TooTall, type TooWide } from './scale-for';
 export { unitWords } from './unit-words';
-export { acrossOf, alongOf, boardSlots, type BoardSlot } from './board-slots';
+export { acrossOf, alongOf, boardSlots, type BoardSheet, type BoardSlot } from './board-slots';
 export { decodeDrawing, type DrawingError } from './decode-drawing';
 export {
   turned,
@@ -92,3 +92,9 @@ export {
   tappedAt,
   type DrawingHand,
 } from './slot-edits';
+export { decodeTableChoice, type ChoiceError } from './decode-table-choice';
+export { dayLabels } from './place-labels';
+export { tableSources, type TableChoice, type TableSource, type ToldIn } from './table-choice';
+export { tableOf } from './table-of';
+export { toldValue, type ToldValue } from './told-value';
+export { nextLabel } from './next-label';
