@@ -9,6 +9,12 @@ export interface BoardSlot {
   readonly name: string;
 }
 
+/** What a sheet has on it besides marks: where the columns are does not change with a mark. */
+export type BoardSheet = Pick<
+  Drawing,
+  'kind' | 'level' | 'paper' | 'upright' | 'places' | 'side' | 'bottom'
+>;
+
 /**
  * The places of a board where marks can be put. They stand as far apart as in a right drawing of
  * the same table, but on paper without names there are as many as fit, so that their number does
@@ -16,7 +22,7 @@ export interface BoardSlot {
  * @example
  * boardSlots(emptyDrawing('line-plot', { columns: 2, rows: 4 }), emptyDrawing('line-plot', { columns: 2, rows: 4 })) // => [{ at: 0, width: 1, name: '' }, { at: 1, width: 1, name: '' }, { at: 2, width: 1, name: '' }]
  */
-export function boardSlots(drawing: Drawing, right: Drawing): readonly BoardSlot[] {
+export function boardSlots(drawing: BoardSheet, right: BoardSheet): readonly BoardSlot[] {
   const positions = positionsOf(drawing, right);
   const gap = smallestGap(positions);
   const texts = drawing.kind === 'line-plot' ? drawing.bottom.ticks : drawing.places;
@@ -29,7 +35,7 @@ export function boardSlots(drawing: Drawing, right: Drawing): readonly BoardSlot
  * @example
  * acrossOf({ ...emptyDrawing('bar-graph', { columns: 8, rows: 6 }), upright: false }) // => 6
  */
-export const acrossOf = ({ paper, upright }: Drawing): number =>
+export const acrossOf = ({ paper, upright }: Pick<Drawing, 'paper' | 'upright'>): number =>
   upright ? paper.columns : paper.rows;
 
 /**
@@ -37,10 +43,10 @@ export const acrossOf = ({ paper, upright }: Drawing): number =>
  * @example
  * alongOf({ ...emptyDrawing('bar-graph', { columns: 8, rows: 6 }), upright: false }) // => 8
  */
-export const alongOf = ({ paper, upright }: Drawing): number =>
+export const alongOf = ({ paper, upright }: Pick<Drawing, 'paper' | 'upright'>): number =>
   upright ? paper.rows : paper.columns;
 
-const positionsOf = (drawing: Drawing, right: Drawing): readonly number[] => {
+const positionsOf = (drawing: BoardSheet, right: BoardSheet): readonly number[] => {
   const isBare = drawing.level === 'empty-paper';
   if (drawing.kind === 'line-plot') {
     return isBare ? everyLine(drawing) : ascending(drawing.bottom.ticks);
@@ -56,7 +62,7 @@ const positionsOf = (drawing: Drawing, right: Drawing): readonly number[] => {
   return positions.filter((at) => at > 0 && at < acrossOf(drawing));
 };
 
-const everyLine = ({ paper }: Drawing): readonly number[] =>
+const everyLine = ({ paper }: BoardSheet): readonly number[] =>
   Array.from({ length: paper.columns + 1 }, (_, line) => line);
 
 const ascending = (list: readonly { readonly at: number }[]): readonly number[] =>

@@ -84,17 +84,12 @@ export {
   withSymbolName,
 } from './symbol-edits';
 export { drawingSteps, isStepBegun, type DrawingStep } from './drawing-steps';
-export {
-  clearedAt,
-  halvedAt,
-  loweredAt,
-  raisedAt,
-  tappedAt,
-  type DrawingHand,
-} from './slot-edits';
+export { clearedAt, halvedAt, loweredAt, raisedAt, tappedAt, type DrawingHand } from './slot-edits';
 export { decodeTableChoice, type ChoiceError } from './decode-table-choice';
 export { dayLabels } from './place-labels';
 export { tableSources, type TableChoice, type TableSource, type ToldIn } from './table-choice';
 export { tableOf } from './table-of';
 export { toldValue, type ToldValue } from './told-value';
 export { nextLabel } from './next-label';
+export { lastDrawing } from './last-drawing';
+export { stepToLookAt } from './step-to-look-at';
