@@ -5,6 +5,7 @@ import {
   mergeEntries,
   momentOfStamp,
   type AnyId,
+  type Entry,
   type EntryDraft,
   type EntryId,
   type JournalEntry,
@@ -41,6 +42,8 @@ export class NotebookState {
     readonly store: JournalStore,
     readonly clock: Clock,
     readonly memory: DeviceMemory,
+    /** Told of entries that this window wrote, when they are durable. */
+    readonly onwritten: (entries: readonly Entry[]) => void = () => {},
   ) {
     this.today = this.#readToday();
     this.author = memory.read('author') as PersonId | null;
@@ -170,6 +173,7 @@ export class NotebookState {
     this.trouble = done.ok ? null : done.error;
     if (!done.ok) return done;
     this.#take(entries);
+    this.onwritten(entries);
     return ok(entries.map((entry) => entry.id));
   }
 

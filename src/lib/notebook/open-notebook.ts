@@ -1,4 +1,5 @@
 import { openJournalStore, type OpenedStore } from '#store';
+import { askToKeep } from './ask-to-keep';
 import { deviceClock } from './clock';
 import { DeviceMemory } from './device-memory';
 import { NotebookState } from './notebook-state.svelte';
@@ -18,7 +19,10 @@ export interface OpenedNotebook {
 export async function openNotebook(fetchFile: typeof fetch): Promise<OpenedNotebook> {
   const sample = isVisitingSample() ? await fetchSample(fetchFile) : null;
   const { store, fallback } = sample ? { store: sample, fallback: null } : await openJournalStore();
-  const notebook = new NotebookState(store, deviceClock, new DeviceMemory());
+  const memory = new DeviceMemory();
+  const notebook = new NotebookState(store, deviceClock, memory, (entries) =>
+    askToKeep(entries, store, memory),
+  );
   const stop = await notebook.open();
   return { notebook, fallback, isSample: sample !== null, stop };
 }
