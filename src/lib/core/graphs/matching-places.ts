@@ -36,27 +36,35 @@ export const matchingPlaces = (
 };
 
 /**
- * The place a mark stands at: the nearest, if it is nearer than half the distance between
- * neighbouring places; a lone place reaches half a square beyond its own. Null beside none.
+ * The place a mark stands at: the nearest, if it is clearly nearer than half the distance between
+ * neighbouring places, or between the marks where those are closer. A lone place reaches a square
+ * to either side. Null beside none.
+ * @param marks the positions of all marks, so that one without a name is not taken by a far name
  * @example
  * placeAt(1.2, [{ at: 1 }, { at: 2 }]) // => 0
  * placeAt(4, [{ at: 1 }, { at: 2 }]) // => null
+ * placeAt(3, [{ at: 1 }, { at: 5 }], [1, 3, 5]) // => null
  */
-export const placeAt = (at: number, places: readonly { readonly at: number }[]): number | null => {
+export const placeAt = (
+  at: number,
+  places: readonly { readonly at: number }[],
+  marks: readonly number[] = [],
+): number | null => {
   const distanceOf = (index: number): number => Math.abs(places[index]!.at - at);
   const nearest = places.reduce(
     (best, _, index) => (best < 0 || distanceOf(index) < distanceOf(best) ? index : best),
     -1,
   );
-  if (nearest < 0 || distanceOf(nearest) > smallestGap(places) / 2 + 1e-9) return null;
-  return nearest;
+  const gap = Math.min(smallestGap(places.map((place) => place.at)), smallestGap(marks));
+  const reach = Number.isFinite(gap) ? gap * 0.45 : 1;
+  return nearest < 0 || distanceOf(nearest) > reach ? null : nearest;
 };
 
-/** Two names nearer than a quarter of a square were meant for one place. */
-const smallestGap = (places: readonly { readonly at: number }[]): number => {
-  const sorted = places.map(({ at }) => at).sort((one, other) => one - other);
+/** Two positions nearer than a quarter of a square were meant for one place. */
+const smallestGap = (positions: readonly number[]): number => {
+  const sorted = [...positions].sort((one, other) => one - other);
   const gaps = sorted.slice(1).map((at, index) => at - sorted[index]!);
-  return Math.min(...gaps.filter((gap) => gap > 0.25), gaps.length === 0 ? 2 : 4);
+  return Math.min(...gaps.filter((gap) => gap > 0.25));
 };
 
 /** A name without what does not matter: capitals, signs, blanks. */
@@ -66,8 +74,12 @@ const plainName = (text: string): string =>
     .replace(/[^\p{L}\p{N}]+/gu, ' ')
     .trim();
 
+/** Each word said begins a word of the label, or is begun by one; numbers must be the same. */
 const begins = (name: string, label: string): boolean =>
-  /\d/.test(name + label) ? false : name.startsWith(label) || label.startsWith(name);
+  name.split(' ').every((said) => label.split(' ').some((word) => beginsWord(said, word)));
+
+const beginsWord = (said: string, word: string): boolean =>
+  /\d/.test(said + word) ? said === word : said.startsWith(word) || word.startsWith(said);
 
 /** A third of the letters may be other ones; numbers must be as they are. */
 const isNear = (name: string, label: string): boolean =>

@@ -2,8 +2,8 @@ import { lettersApart } from './matching-places';
 
 /**
  * Whether a child's words hold one of these words, whatever its capitals, ending or spelling: a
- * longer word may have one letter other than it should, and an ending. Without words asked for,
- * any words will do; no words at all never do.
+ * longer word may have one letter other than it should, and an ending. Of a phrase every word must
+ * be there. Without words asked for, any words will do; no words at all never do.
  * @example
  * saysOneOf('Dayes of sun', ['days']) // => true
  * saysOneOf('hight (cm)', ['cm', 'height']) // => true
@@ -11,15 +11,18 @@ import { lettersApart } from './matching-places';
  */
 export const saysOneOf = (text: string, words: readonly string[]): boolean => {
   const said = wordsOf(text);
-  if (said.length === 0) return false;
-  if (words.length === 0) return true;
-  return words.some((word) => wordsOf(word).some((wanted) => said.some((one) => is(one, wanted))));
+  if (said.length === 0 || words.length === 0) return said.length > 0;
+  return words.some((phrase) => {
+    const wanted = wordsOf(phrase);
+    if (wanted.length === 0) return text.includes(phrase);
+    return wanted.every((word) => said.some((one) => isWord(one, word)));
+  });
 };
 
 const wordsOf = (text: string): readonly string[] =>
-  text.toLowerCase().match(/[\p{L}\p{N}"]+/gu) ?? [];
+  text.toLowerCase().match(/[\p{L}\p{N}]+/gu) ?? [];
 
-const is = (said: string, wanted: string): boolean => {
+const isWord = (said: string, wanted: string): boolean => {
   if (said === wanted) return true;
   if (Math.min(said.length, wanted.length) < 3) return false;
   if (said.startsWith(wanted) || wanted.startsWith(said)) return true;
