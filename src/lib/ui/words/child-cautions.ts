@@ -4,6 +4,6 @@ export const localAdvice = 'Local advice comes first: follow the rules of where 
 
 /** The one sentence a child sees beside the picture, where the work can hurt at that moment. */
 export const childCautionWords: Readonly<Partial<Record<Caution, string>>> = {
-  sun: 'Do not look at the sun. Look at the shadow.',
+  sun: 'Do not look at the sun.',
   thunder: 'If you hear thunder, go inside.',
 };
