@@ -1,0 +1,1 @@
+export { default as DrawingPicture } from './DrawingPicture.svelte';
