@@ -1,0 +1,110 @@
+import {
+  squaresText,
+  type DrawingLevel,
+  type DrawingStep,
+  type DrawnRow,
+  type GraphKind,
+  type RightPart,
+} from '#core/graphs';
+
+/** What the board says. A child's sentence has ten words at most, and never calls anything wrong. */
+export const graphWords: Readonly<Record<GraphKind, { name: string; use: string }>> = {
+  'picture-graph': { name: 'Picture graph', use: 'Pictures in rows: how many of each?' },
+  'bar-graph': { name: 'Bar graph', use: 'Bars side by side: which is most?' },
+  'line-plot': { name: 'Line plot (X plot)', use: 'Piles on a ruler: how often?' },
+  'line-graph': { name: 'Line graph', use: 'A walk through the days: how did it change?' },
+};
+
+export const levelWords: Readonly<Record<DrawingLevel, { name: string; help: string }>> = {
+  'frame-given': {
+    name: 'The frame is given',
+    help: 'Names and numbers stand already. The child draws the marks, the title and the key.',
+  },
+  'scale-given': {
+    name: 'The numbers are given',
+    help: 'The child writes the names and labels too.',
+  },
+  'empty-paper': { name: 'Empty paper', help: 'Squares alone. The child makes the scale too.' },
+};
+
+export const stepWords = (step: DrawingStep, kind: GraphKind): { name: string; say: string } => {
+  if (step === 'marks') return marksWords[kind];
+  if (step === 'key' && kind !== 'picture-graph') {
+    return { name: 'Key', say: 'Write whose mark is whose.' };
+  }
+  if (step === 'label' && kind === 'line-plot') {
+    return { name: 'Label', say: 'What do the numbers on the line mean?' };
+  }
+  if (step === 'numbers' && kind === 'line-plot') {
+    return { name: 'Numbers', say: 'Make a number line along the bottom.' };
+  }
+  return otherSteps[step];
+};
+
+const marksWords: Readonly<Record<GraphKind, { name: string; say: string }>> = {
+  'picture-graph': { name: 'Pictures', say: 'Tap the squares to put your pictures in rows.' },
+  'bar-graph': { name: 'Bars', say: 'Tap a column where its bar should end.' },
+  'line-plot': { name: 'Marks', say: 'Tap a number to put a mark above it.' },
+  'line-graph': { name: 'Points', say: 'Find the day, climb up, and tap there.' },
+};
+
+const otherSteps: Readonly<Record<Exclude<DrawingStep, 'marks'>, { name: string; say: string }>> = {
+  names: { name: 'Names', say: 'Write a name at each place.' },
+  numbers: { name: 'Numbers', say: 'Write the numbers up the side.' },
+  label: { name: 'Label', say: 'What do the numbers mean? Write it.' },
+  key: { name: 'Key', say: 'Pick a picture. How many does one stand for?' },
+  joins: { name: 'Lines', say: 'Join the points, one after the other.' },
+  title: { name: 'Title', say: 'What should a visitor read first?' },
+};
+
+export const rightWords: Readonly<Record<RightPart, string>> = {
+  title: 'Your title says what it is about.',
+  key: 'Your key tells what a picture stands for.',
+  'side-label': 'Your label says what the numbers are.',
+  'bottom-label': 'Your line says what the numbers are.',
+  'scale-from-zero': 'Your numbers start at 0.',
+  'even-scale': 'Your numbers go up by the same jump.',
+  'every-place': 'Every name has its place.',
+  'same-size': 'Your marks are all the same size.',
+  'stand-on-base': 'Everything starts at the same line.',
+  'every-value': 'You drew every number from the table.',
+  'one-mark-each': 'Each measure has its own mark.',
+  'every-day': 'Every day has its place.',
+  'joined-in-order': 'Your line follows the days.',
+  'gaps-shown': 'You showed the days without a measure.',
+  unit: 'You wrote the unit.',
+};
+
+/** What is drawn in one column, as the board says it aloud and shows it beside the finger. */
+export const drawnWords = (kind: GraphKind, row: DrawnRow): string => {
+  if (row.marks === 0) return 'empty';
+  if (kind === 'picture-graph') {
+    const pictures = `${row.marks} ${row.marks === 1 ? 'picture' : 'pictures'}`;
+    return row.halves > 0 ? `${pictures}, ${row.halves} of them a half` : pictures;
+  }
+  if (kind === 'line-plot') return `${row.marks} ${row.marks === 1 ? 'mark' : 'marks'}`;
+  return heightWords(row.squares ?? 0);
+};
+
+export const heightWords = (squares: number): string =>
+  `${squaresText(squares)} ${squares === 1 || squares === 0.5 ? 'square' : 'squares'} up`;
+
+/** A column's name for who hears it. */
+export const slotName = (name: string, index: number, kind: GraphKind): string => {
+  const place = kind === 'picture-graph' ? 'Row' : 'Column';
+  return name.trim() === '' ? `${place} ${index + 1}` : name;
+};
+
+/** The whole drawing in a sentence. */
+export const drawingSentence = (
+  kind: GraphKind,
+  title: string,
+  rows: readonly DrawnRow[],
+): string => {
+  const drawn = rows
+    .map((row, index) => ({ row, name: slotName(row.name, index, kind) }))
+    .filter(({ row }) => row.marks > 0)
+    .map(({ row, name }) => `${name}: ${drawnWords(kind, row)}`);
+  const head = `${graphWords[kind].name}${title === '' ? '' : ` “${title}”`}. `;
+  return head + (drawn.length === 0 ? 'Nothing is drawn yet.' : `${drawn.join('; ')}.`);
+};

@@ -1,0 +1,1 @@
+export { default as DrawDesk } from './DrawDesk.svelte';

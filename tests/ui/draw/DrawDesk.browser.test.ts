@@ -1,0 +1,151 @@
+import '#ui/look';
+import { beforeEach, describe, expect, test } from 'vitest';
+import { page, userEvent } from 'vitest/browser';
+import { render } from 'vitest-browser-svelte';
+import { DrawDesk } from '#ui/draw';
+import { beans, deskFor, oneBean, sky } from './a-graph';
+
+beforeEach(async () => {
+  await page.viewport(820, 1180);
+});
+
+const column = (name: string) => page.getByRole('slider', { name, exact: true });
+const button = (name: string | RegExp) => page.getByRole('button', { name, exact: true });
+const valueOf = (name: string) => column(name).element().getAttribute('aria-valuetext');
+
+/** A tap so many squares up from the base of a column: squares are measured on the paper itself. */
+async function tapUp(container: Element, name: string, squares: number): Promise<void> {
+  const sides = container.querySelector('.sides')!.getBoundingClientRect();
+  const box = column(name).element().getBoundingClientRect();
+  const rows = Number(column(name).element().getAttribute('aria-valuemax'));
+  const y = sides.bottom - (squares * sides.height) / rows - box.top;
+  await column(name).click({ position: { x: box.width / 2, y } });
+}
+
+describe('a bar graph', () => {
+  test('is drawn by taps: the bar goes to the line of the paper that was touched', async () => {
+    const { container } = await render(DrawDesk, deskFor('bar-graph', sky));
+    await tapUp(container, 'sun', 3.1);
+    expect(valueOf('sun')).toBe('3 squares up');
+    await tapUp(container, 'sun', 1.6);
+    expect(valueOf('sun')).toBe('1 1/2 squares up');
+    await button('One more').click();
+    expect(valueOf('sun')).toBe('2 1/2 squares up');
+  });
+
+  test('is drawn by keys alone, and every step can be taken back', async () => {
+    await render(DrawDesk, deskFor('bar-graph', sky));
+    column('sun').element().focus();
+    await userEvent.keyboard('{ArrowUp}{ArrowUp}{ArrowRight}{ArrowUp}/');
+    expect([valueOf('sun'), valueOf('cloud')]).toEqual(['2 squares up', '1 1/2 squares up']);
+    await userEvent.keyboard('{Control>}z{/Control}');
+    await button('Undo').click();
+    expect(valueOf('cloud')).toBe('empty');
+    await button('Redo').click();
+    expect(valueOf('cloud')).toBe('1 square up');
+    column('sun').element().focus();
+    await userEvent.keyboard('{Delete}');
+    expect(valueOf('sun')).toBe('empty');
+  });
+
+  test('never shows how high a bar should be while it is open', async () => {
+    const { container } = await render(DrawDesk, deskFor('bar-graph', sky));
+    expect(container.querySelectorAll('.bar')).toHaveLength(0);
+    expect(container.querySelector('[aria-label="The computer’s drawing"]')).toBeNull();
+  });
+
+  test('is kept after a pause, and when the page is left', async () => {
+    const props = deskFor('bar-graph', sky);
+    const { unmount } = await render(DrawDesk, props);
+    await button('One more').click();
+    await button('One more').click();
+    expect(props.kept).toHaveLength(0);
+    await expect.poll(() => props.kept.length).toBe(1);
+    expect(props.kept[0]!.drawing.bars).toEqual([{ at: 1.5, width: 1, from: 0, to: 2 }]);
+    await page.getByRole('checkbox', { name: 'I drew sun' }).click();
+    await unmount();
+    expect(props.kept.at(-1)!.ticked).toEqual([0]);
+  });
+
+  test('shows the computer’s drawing only when the child is done', async () => {
+    await render(DrawDesk, deskFor('bar-graph', sky));
+    await button('Next').click();
+    await page.getByRole('textbox', { name: 'My title' }).fill('Days of our sky');
+    await button('I am done').click();
+    await expect
+      .element(page.getByRole('region', { name: 'The computer’s drawing' }))
+      .toBeVisible();
+    await button('Go on drawing').click();
+    await expect.element(page.getByText('Days of our sky')).toBeVisible();
+  });
+});
+
+test('a picture graph: a picture is picked, put into squares, and cut in half', async () => {
+  const { container } = await render(DrawDesk, deskFor('picture-graph', sky));
+  await button('sun').first().click();
+  await page
+    .getByRole('group', { name: /How many one picture/ })
+    .getByRole('button', { name: '1', exact: true })
+    .click();
+  await button('Next').click();
+  await button('One more').click();
+  await button('One more').click();
+  await button(/Half/).click();
+  expect(valueOf('sun')).toBe('2 pictures, 1 of them a half');
+  expect(container.querySelectorAll('.squares .symbol')).toHaveLength(2);
+});
+
+test('a line plot: each tap puts one mark on top, one of two taps by a shaking hand', async () => {
+  await render(DrawDesk, deskFor('line-plot', beans));
+  await column('4').click();
+  await new Promise((done) => setTimeout(done, 300));
+  await column('4').click();
+  expect(valueOf('4')).toBe('2 marks');
+  await column('6').dblClick();
+  expect(valueOf('6')).toBe('1 mark');
+  await button('One less').click();
+  expect(valueOf('6')).toBe('empty');
+});
+
+test('a line graph: points are put over their days and joined, with dots over a gap', async () => {
+  const props = deskFor('line-graph', oneBean);
+  const { container } = await render(DrawDesk, props);
+  await tapUp(container, 'Mon 2', 1);
+  await tapUp(container, 'Tue 3', 2);
+  await tapUp(container, 'Thu 5', 4);
+  await button('Next').click();
+  await button('Join the next two').click();
+  await button(/Dotted line/).click();
+  await column('Tue 3').click();
+  await column('Thu 5').click();
+  expect(container.querySelectorAll('.join')).toHaveLength(2);
+  await expect
+    .poll(() => props.kept.at(-1)?.drawing.joins.map(({ line }) => line))
+    .toEqual(['solid', 'dashed']);
+});
+
+test('on empty paper the child writes names, numbers and a label', async () => {
+  const props = deskFor('bar-graph', sky, 'empty-paper');
+  await render(DrawDesk, props);
+  await button('cloud').click();
+  await button('sun').click();
+  await button('Next').click();
+  await page.getByRole('textbox', { name: 'Number at line 0' }).fill('0');
+  await button('Next line').click();
+  await button('2').click();
+  await button('Count on').click();
+  await button('Count on').click();
+  await button('Next').last().click();
+  await page.getByRole('textbox', { name: 'My label' }).fill('days');
+  await expect
+    .poll(() => props.kept.at(-1)?.drawing.side)
+    .toEqual({
+      label: 'days',
+      ticks: [
+        { at: 0, text: '0' },
+        { at: 1, text: '2' },
+        { at: 2, text: '4' },
+      ],
+    });
+  expect(props.kept.at(-1)!.drawing.places.map(({ text }) => text)).toEqual(['cloud', 'sun']);
+});
