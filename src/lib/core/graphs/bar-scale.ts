@@ -52,6 +52,7 @@ export const barScale = (
   const base = valueAt(floor);
   const mistake = mistakeOf(written, floor, values);
   const bySquares = (at: number): number => (at - floor) * grain;
+  const fromFloor = (at: number): number => (at - floor) * perSquare;
   const shifted =
     (by: number): Reading =>
     (at) =>
@@ -60,7 +61,11 @@ export const barScale = (
     case 'B1':
       return { ...known, mistake, readings: [valueAt, shifted(-base)] };
     case 'B2':
-      return { ...known, mistake, readings: [valueAt, shifted(-step / 2), shifted(step / 2)] };
+      return {
+        ...known,
+        mistake,
+        readings: [valueAt, fromFloor, shifted(-step / 2), shifted(step / 2)],
+      };
     case null:
       return { ...known, mistake, readings: [valueAt] };
     default:
@@ -96,9 +101,11 @@ const mistakeOf = (
   }
   if (step <= 0 || (!isFair && !isOnFloor)) return null;
   const base = scale.valueAt(floor) / step;
+  // Two numbers alone make one step: listing only the values shows in what the floor would be.
+  const hasZero = scale.ticks.some(({ value }) => value === 0);
+  if (base < -0.15 && !hasZero && listsOnly(scale, values)) return 'B5';
   if (Math.abs(base) <= 1 / 4 + 1e-9) return null;
-  if (Math.abs(base) < 3 / 4) return 'B2';
-  return base < 0 && listsOnly(scale, values) ? 'B5' : 'B1';
+  return Math.abs(base) < 3 / 4 ? 'B2' : 'B1';
 };
 
 /** The numbers, but for a 0, are those of the table and no others. */

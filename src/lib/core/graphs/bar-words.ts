@@ -4,6 +4,7 @@ import type { Drawing } from './drawing';
 import type { BarMistakeId, FoundMistake, LookAt, RightPart } from './found-mistake';
 import type { RightGraph } from './right-graph';
 import { saysOneOf } from './says-one-of';
+import { saysUnit } from './says-unit';
 import { unitWords } from './unit-words';
 
 export interface BarWords {
@@ -27,8 +28,8 @@ export const barWords = (right: RightGraph, drawing: Drawing, scale: BarScale): 
   const hasTitle = title.trim() !== '';
   const saysTitle = saysOneOf(title, right.titleWords);
   const saysLabel = saysOneOf(side.label, right.sideWords);
-  const saysUnit = unit !== null && saysOneOf(side.label, unitWords(unit));
-  const labelsOtherUnit = unit !== null && !saysUnit && namesAnother(side.label, unit);
+  const hasUnit = unit !== null && saysUnit(side.label, unitWords(unit));
+  const labelsOtherUnit = unit !== null && !hasUnit && namesAnother(side.label, unit);
   const oddTicks = side.ticks.flatMap(({ text }, index) =>
     unit !== null && namesAnother(text, unit) ? [index] : [],
   );
@@ -39,7 +40,7 @@ export const barWords = (right: RightGraph, drawing: Drawing, scale: BarScale): 
     right: [
       ...(saysTitle ? (['title'] as const) : []),
       ...(saysLabel ? (['side-label'] as const) : []),
-      ...(saysUnit ? (['unit'] as const) : []),
+      ...(hasUnit ? (['unit'] as const) : []),
     ],
     otherUnit: [
       ...(labelsOtherUnit ? [found('B16', label)] : []),
