@@ -1,6 +1,7 @@
 import type { CivilDay } from '#core/calendar';
 import type { Notebook } from '#core/journal';
 import { seriesOf, type Series } from '#core/series';
+import { cutToDays } from './cut-to-days';
 import type { TableChoice } from './table-choice';
 
 /**
@@ -8,19 +9,11 @@ import type { TableChoice } from './table-choice';
  * part of the public door.
  */
 export const chosenSeries = (
-  { specimens, from, to }: Pick<TableChoice, 'specimens' | 'from' | 'to'>,
+  choice: Pick<TableChoice, 'specimens' | 'from' | 'to'>,
   notebook: Notebook,
   today: CivilDay,
 ): readonly Series[] =>
-  specimens.flatMap((specimen) => {
+  choice.specimens.flatMap((specimen) => {
     const series = seriesOf(notebook, specimen, today);
-    if (!series) return [];
-    const isChosen = ({ day }: { readonly day: CivilDay }): boolean => from <= day && day <= to;
-    return [
-      {
-        ...series,
-        days: series.days.filter(isChosen),
-        points: series.points.filter(isChosen),
-      },
-    ];
+    return series ? [cutToDays(series, choice)] : [];
   });

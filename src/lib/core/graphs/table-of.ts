@@ -1,7 +1,7 @@
 import type { CivilDay } from '#core/calendar';
 import type { Notebook } from '#core/journal';
-import type { Series } from '#core/series';
-import { chosenSeries } from './chosen-series';
+import { seriesOf, type Series } from '#core/series';
+import { cutToDays } from './cut-to-days';
 import type { GraphTable } from './graph-table';
 import { eachSpecimenTable, growthTable, rainAmountTable, readsOfOneTable } from './measure-tables';
 import type { TableChoice, TableSource, ToldIn } from './table-choice';
@@ -24,8 +24,20 @@ export const tableOf = (
   choice: TableChoice,
   notebook: Notebook,
   today: CivilDay,
+): GraphTable | null =>
+  tableFrom(
+    choice,
+    choice.specimens.flatMap((specimen) => seriesOf(notebook, specimen, today) ?? []),
+    notebook,
+  );
+
+/** The same, from logs at hand that are not cut to the days of the choice. Not in the door. */
+export const tableFrom = (
+  choice: TableChoice,
+  whole: readonly Series[],
+  notebook: Notebook,
 ): GraphTable | null => {
-  const logs = chosenSeries(choice, notebook, today);
+  const logs = whole.map((series) => cutToDays(series, choice));
   const [first] = logs;
   if (!first) return null;
   const counts = countTable(choice, logs);
