@@ -1,1 +1,2 @@
 export { default as DrawingPicture } from './DrawingPicture.svelte';
+export { default as PaperPage } from './PaperPage.svelte';

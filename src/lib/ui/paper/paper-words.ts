@@ -1,4 +1,5 @@
 import type { Drawing, DrawingLevel, GraphKind } from '#core/graphs';
+import type { NoPaper } from './paper-work';
 
 export const graphNames: Readonly<Record<GraphKind, string>> = {
   'picture-graph': 'Picture graph',
@@ -66,3 +67,25 @@ export const drawingWords = ({ kind, title, ...drawing }: Drawing): string => {
 
 const counted = (count: number, one: string, many: string): string =>
   count === 0 ? '' : `${count} ${count === 1 ? one : many}`;
+
+export const plainWords = {
+  name: 'Squares to draw on',
+  task: 'For any graph.',
+  help: 'Plain squares for any graph. Begin a drawing to have its table and frame on paper too.',
+  or: 'Or plain squares for any graph, as they stand here:',
+} as const;
+
+/** Why there is no sheet, and what can be done. */
+export const noPaperWords = (error: NoPaper): string => {
+  switch (error.kind) {
+    case 'no-table':
+      return 'The log of this graph is not in this notebook.';
+    case 'too-few':
+    case 'no-numbers':
+      return 'There are too few numbers for this graph yet. Measure some more days first.';
+    case 'units-mixed':
+      return 'Some numbers are in another unit. Choose the table again, in one unit.';
+    default:
+      return 'This table does not fit this graph on one sheet. Choose fewer days or another graph.';
+  }
+};

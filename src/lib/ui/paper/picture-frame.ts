@@ -40,23 +40,32 @@ export const pictureEdges = (
   squareMm: number,
   { numbersTwice = false }: { readonly numbersTwice?: boolean } = {},
 ): SheetEdges => {
-  const numbersMm = Math.max(9, longest(drawing.side.ticks) * letterMm + 5);
+  const { ticks } = drawing.side;
+  const numbersMm = ticks.length === 0 ? toWriteMm : Math.max(9, longest(ticks) * letterMm + 5);
   const namesMm = Math.min(mostNameMm, Math.max(24, longest(drawing.places) * letterMm + 4));
   const hasSide = drawing.kind !== 'line-plot';
   const left = !hasSide ? 7 : drawing.upright ? numbersMm : namesMm;
   const isTwice = numbersTwice && hasSide && drawing.upright && drawing.side.ticks.length > 0;
   return {
     ...{ left, right: isTwice ? numbersMm : 7, top: 4 },
-    bottom: namesLean(drawing, squareMm)
-      ? Math.min(mostNameMm, longest(namesAlongBottom(drawing)) * letterMm * 0.87 + 7)
-      : 9,
+    bottom: bottomMm(drawing, squareMm),
   };
+};
+
+const bottomMm = (drawing: FrameOf, squareMm: number): number => {
+  const { ticks } = drawing.side;
+  const written = namesAlongBottom(drawing).length + (drawing.upright ? 0 : ticks.length);
+  if (written === 0) return toWriteMm;
+  if (!namesLean(drawing, squareMm)) return 9;
+  return Math.min(mostNameMm, longest(namesAlongBottom(drawing)) * letterMm * 0.87 + 7);
 };
 
 /** Words are written this high; a letter is about this wide (Andika, measured: 0.55 of it). */
 export const wordMm = 4.2;
 const letterMm = wordMm * 0.55;
 const mostNameMm = 38;
+/** Room for a child's own numbers and names, where none are given. */
+const toWriteMm = 14;
 
 /** How high a word is written so that it is no longer than the room for names. */
 export const nameMm = (text: string): number =>

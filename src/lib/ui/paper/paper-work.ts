@@ -1,0 +1,74 @@
+import { failed, ok, type Result } from '#core/base';
+import type { CivilDay } from '#core/calendar';
+import {
+  decodeDrawing,
+  decodeTableChoice,
+  graphKinds,
+  rightGraphOf,
+  tableOf,
+  type Drawing,
+  type NoGraph,
+  type RightGraph,
+} from '#core/graphs';
+import type { DrawingRecord, Notebook } from '#core/journal';
+import type { PaperRequest } from './paper-request';
+import type { PaperSizeName } from './paper-sizes';
+
+/** Everything known about the graph that is to go on paper. */
+export interface PaperWork {
+  readonly right: RightGraph;
+  /** What was measured or watched, as the family calls it. */
+  readonly name: string;
+  readonly isMadeUp: boolean;
+  /** What the child drew, as it was saved last; null where nothing can be shown. */
+  readonly own: Drawing | null;
+  readonly isLeftHanded: boolean;
+  /** The paper most likely in the house: inches and Letter go together. */
+  readonly size: PaperSizeName;
+}
+
+/** What an address asks for, out of the notebook; null where it asks for nothing in it. */
+export function paperWork(
+  notebook: Notebook,
+  request: PaperRequest,
+  today: CivilDay,
+): Result<PaperWork, NoPaper> | null {
+  const record = request.drawing ? notebook.drawings.get(request.drawing) : undefined;
+  const chosen = record ? chosenFor(record) : request.chosen;
+  if (!chosen) return request.drawing ? failed({ kind: 'no-table' }) : null;
+  const investigation = notebook.investigations.get(chosen.choice.investigation);
+  const table = tableOf(chosen.choice, notebook, today);
+  if (!investigation || !table) return failed({ kind: 'no-table' });
+  const right = rightGraphOf(chosen.graph, table, chosen.stage);
+  if (!right.ok) return right;
+  const [first] = chosen.choice.specimens;
+  const specimen =
+    chosen.choice.specimens.length === 1 && first ? notebook.specimens.get(first) : undefined;
+  const author = record?.author ? notebook.people.get(record.author) : undefined;
+  return ok({
+    right: right.value,
+    name: specimen?.name ?? investigation.title,
+    isMadeUp: investigation.origin === 'made-up',
+    own: record ? lastDrawingOf(record) : null,
+    isLeftHanded: author?.hand === 'left',
+    size: ['cm', 'mm', 'm'].includes(investigation.unit) ? 'a4' : 'letter',
+  });
+}
+
+/** Why there is no sheet: the log does not have the table (any more), or it makes no such graph. */
+export type NoPaper = { readonly kind: 'no-table' } | NoGraph;
+
+const chosenFor = ({ choice, graph, stage }: DrawingRecord): PaperRequest['chosen'] => {
+  const kind = graphKinds.find((each) => each === graph);
+  const decoded = decodeTableChoice(choice);
+  return kind && decoded.ok ? { choice: decoded.value, graph: kind, stage } : null;
+};
+
+/** The newest version this program can read. */
+const lastDrawingOf = ({ versions }: DrawingRecord): Drawing | null => {
+  for (const { paper } of [...versions].reverse()) {
+    const drawing = decodeDrawing(paper);
+    if (drawing.ok) return drawing.value;
+  }
+  return null;
+};
