@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { lookAtBarGraph } from '../../../src/lib/core/graphs/look-at-bar-graph';
+import { lookAtBarGraph } from '#core/graphs';
 import { drawnWithStep, plantBarMistake, type Planter } from './planted-bar-mistakes';
 import { randomCounts, randomRight, randomValues } from './random-tables';
 import { idsOf } from './right-drawings';

@@ -100,3 +100,6 @@ export { standardCodes, standardsOf, type StandardCode, type Subject } from './s
 export { tableChoicesOf } from './table-choices-of';
 export type * from './table-offer';
 export { sortCards, type SortCard } from './sort-cards';
+export { lookAtBarGraph } from './look-at-bar-graph';
+export { lookAtDrawing } from './look-at-drawing';
+export { lookAtPictureGraph } from './look-at-picture-graph';
