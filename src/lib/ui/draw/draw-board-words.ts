@@ -108,3 +108,6 @@ export const drawingSentence = (
   const head = `${graphWords[kind].name}${title === '' ? '' : ` “${title}”`}. `;
   return head + (drawn.length === 0 ? 'Nothing is drawn yet.' : `${drawn.join('; ')}.`);
 };
+
+/** Whether text from a journal names a graph this notebook can draw. */
+export const isGraphKind = (text: string): text is GraphKind => Object.hasOwn(graphWords, text);

@@ -33,12 +33,12 @@ export class DrawingView {
     this.step = steps[0] ?? 'marks';
   }
 
-  readonly hand: DrawingHand = $derived({
+  readonly hand: DrawingHand = $derived.by(() => ({
     series: this.series,
     symbol: this.desk.symbol,
     cross: (['cross', 'ring', 'box'] as const)[this.series] ?? 'cross',
     crossSpace: this.crossSpace,
-  });
+  }));
 
   /** Where to look, while a hint is open. */
   readonly lookAt: LookAt | null = $derived(this.look?.mistakes[0]?.lookAt ?? null);

@@ -1,1 +1,2 @@
 export { default as DrawDesk } from './DrawDesk.svelte';
+export { default as DrawPage } from './DrawPage.svelte';
