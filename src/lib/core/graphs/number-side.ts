@@ -1,12 +1,28 @@
 import type { DrawnSide } from './drawing';
+import type { GraphTable } from './graph-table';
 import { labelsOf, type StepRange } from './labels-of';
 import type { RightGraph } from './right-graph';
 
 /** The scale a drawing uses: the right one, or one with another step. Not in the public door. */
-export const scaleWithStep = ({ scale }: RightGraph, step: number | undefined): StepRange => {
+export const scaleWithStep = (
+  { scale, table }: RightGraph,
+  step: number | undefined,
+): StepRange => {
   if (step === undefined || step === scale.step) return scale;
   if (!(step > 0) || !Number.isInteger(step)) throw new RangeError(`${step} is no step`);
-  return { from: scale.from, to: Math.ceil(scale.to / step) * step, step };
+  const largest = Math.max(step, ...numbersOfTable(table));
+  return {
+    from: Math.floor(scale.from / step) * step,
+    to: Math.ceil(largest / step) * step,
+    step,
+  };
+};
+
+const numbersOfTable = (table: GraphTable): readonly number[] => {
+  if (table.form === 'counts') return table.rows.map(({ count }) => count);
+  const rows: readonly { readonly exact: number | null }[] =
+    table.form === 'measures' ? table.values : table.rows;
+  return rows.flatMap(({ exact }) => exact ?? []);
 };
 
 /** How many steps of a scale lie below a value: its height in squares. Not in the public door. */

@@ -51,8 +51,8 @@ export const spanChoices = (
 /** To the last day before the first value that has more units than the paper has squares. */
 const spanThatFits = (logs: readonly Series[], first: CivilDay): readonly SpanChoice[] => {
   const points = logs.flatMap((series) => series.points.filter(({ day }) => day >= first));
-  const tooTall = points.findIndex(({ exact, unit }) => exact > mostSquaresUp * exactPerUnit(unit));
-  const last = tooTall < 0 ? undefined : points[tooTall - 1];
+  const tooTall = points.find(({ exact, unit }) => exact > mostSquaresUp * exactPerUnit(unit));
+  const last = tooTall && points.findLast(({ day }) => day < tooTall.day);
   return last ? [{ span: 'first-that-fit', from: first, to: last.day }] : [];
 };
 
