@@ -1,7 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { drawRight, rightGraphOf, type TimeTable } from '#core/graphs';
-import { lookAtLineGraph } from '../../../src/lib/core/graphs/look-at-line-graph';
+import { drawRight, lookAtLineGraph, rightGraphOf, type TimeTable } from '#core/graphs';
 import type { MarkId, Unit } from '#core/measure';
 import { goldenLogs, goldenRight, timesTable } from './golden-logs';
 import { lineMistakes, type LineRight, type PlantMistake } from './line-graph-mistakes';

@@ -1,7 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { drawRight, rightGraphOf, type MeasureTable, type RightGraph } from '#core/graphs';
-import { lookAtLinePlot } from '../../../src/lib/core/graphs/look-at-line-plot';
+import {
+  drawRight,
+  lookAtLinePlot,
+  rightGraphOf,
+  type MeasureTable,
+  type RightGraph,
+} from '#core/graphs';
 import { exactPerUnit, formatExactNumber, type MarkId, type Unit } from '#core/measure';
 import { goldenLogs, goldenRight, measuresTable } from './golden-logs';
 import { plotMistakes, type PlantMistake } from './line-plot-mistakes';

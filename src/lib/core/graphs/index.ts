@@ -102,4 +102,6 @@ export type * from './table-offer';
 export { sortCards, type SortCard } from './sort-cards';
 export { lookAtBarGraph } from './look-at-bar-graph';
 export { lookAtDrawing } from './look-at-drawing';
+export { lookAtLineGraph } from './look-at-line-graph';
+export { lookAtLinePlot } from './look-at-line-plot';
 export { lookAtPictureGraph } from './look-at-picture-graph';

@@ -21,7 +21,7 @@ import { saysUnit } from './says-unit';
  * for it. A number line that ends too soon, and words where a number belongs, are told as L3.
  * Throws for a graph of another kind.
  * @example
- * lookAtLinePlot({ kind: 'line-plot', stage: 'grade-2', table: { form: 'measures', measured: 'length', unit: 'cm', mark: '1 cm', seriesNames: ['leaves'], values: [{ label: 'leaf', exact: 30000000, text: '3', series: 0 }], unmeasured: [] }, scale: { from: 30000000, to: 30000000, step: 10000000, labels: ['3'] }, keyValue: null, titleWords: [], sideWords: ['cm'] }, { kind: 'line-plot', level: 'empty-paper', paper: { columns: 4, rows: 4 }, upright: true, title: 'Leaves', key: null, seriesKey: [], side: { label: '', ticks: [] }, bottom: { label: 'cm', ticks: [{ at: 1, text: '3' }] }, places: [], symbols: [], bars: [], crosses: [{ at: 1, height: 0.5, size: 0.8, look: 'cross' }], points: [], joins: [], strokes: [] }).mistakes // => []
+ * lookAtLinePlot({ kind: 'line-plot', table: { form: 'measures', unit: 'cm', seriesNames: ['ours'], values: [{ label: 'leaf', exact: 30000000, series: 0 }], unmeasured: [] }, scale: { step: 10000000 }, sideWords: ['cm'] }, { ...emptyDrawing('line-plot', { columns: 4, rows: 4 }), title: 'Leaves', bottom: { label: 'cm', ticks: [{ at: 1, text: '3' }] } }).mistakes // => [{ id: 'L8', lookAt: { part: 'whole' }, isSoft: false }]
  */
 export const lookAtLinePlot = (right: RightGraph, drawing: Drawing): Look => {
   const plot = readLinePlot(right, drawing);
