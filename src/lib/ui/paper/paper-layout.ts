@@ -52,8 +52,8 @@ export function paperLayout(size: PaperSizeName, needs: SheetNeeds): SheetLayout
 /** Sizes of squares that paper is ruled in, the largest first. */
 export const squareSizesMm = [10, 8, 6, 5, 4, 3] as const;
 /** The name of the sheet over everything, and the check bars at its foot. */
-export const headMm = 17;
-export const footMm = 25;
+export const headMm = 18;
+export const footMm = 22;
 /** Between a table and the graph, and between blocks of a table. */
 export const gapMm = 6;
 

@@ -16,13 +16,13 @@ export function paperTable(table: GraphTable): PaperTable {
   const { head, rows } = cellsOf(table);
   const columnsMm = head.map((_, column) =>
     column === 0
-      ? widthOf(rows, column, { least: 22, most: 46 })
-      : widthOf(rows, column, { least: 24, most: 34 }),
+      ? widthOf(rows, column, { least: 20, most: 48 })
+      : widthOf(rows, column, { least: 24, most: 40 }),
   );
   const wraps = rows.some((row) =>
     row.some((cell, column) => cell.length * letterMm + paddingMm > columnsMm[column]!),
   );
-  return { head, rows, columnsMm, rowMm: wraps ? 11.5 : 6.8, headMm: 14 };
+  return { head, rows, columnsMm, rowMm: wraps ? 11 : 6.2, headMm: 12 };
 }
 
 export const blockMm = ({ columnsMm }: PaperTable): number =>
@@ -68,12 +68,16 @@ const measureCells = (
     head: ['Which', ...(isMixed ? ['Whose'] : []), `${table.measured} (${table.unit})`],
     rows: [
       ...table.values.map(({ label, series, text }) => [label, ...whose(series), text]),
-      ...table.unmeasured.map(({ label, state }) => [
-        ...[label, ...(isMixed ? [''] : []), whyNot(state)],
-      ]),
+      ...table.unmeasured
+        .filter(isTold)
+        .map(({ label, state }) => [...[label, ...(isMixed ? [''] : []), whyNot(state)]]),
     ],
   };
 };
+
+/** Days on which somebody meant to measure; before a plant is up there is nothing to mark. */
+const isTold = ({ state }: { readonly state: string }): boolean =>
+  state !== 'blank' && state !== 'not-up-yet';
 
 const timeCells = (
   table: Extract<GraphTable, { form: 'times' }>,
@@ -99,10 +103,12 @@ const timeCells = (
 const numberOrWhy = (row: { exact: number | null; text: string; state: string }): string =>
   row.exact === null ? whyNot(row.state) : row.text;
 
-const whyNot = (state: string): string => (isDayState(state) ? stateWords[state].inLog : '–');
+/** As in the log, but only as far as the first pause: a cell of a table is short. */
+const whyNot = (state: string): string =>
+  isDayState(state) ? (stateWords[state].inLog.split(':')[0] ?? '') : '–';
 
 /** Letters of 11 points are about this wide. */
-const letterMm = 2.15;
+const letterMm = 2.4;
 const paddingMm = 4;
 
 const widthOf = (

@@ -49,7 +49,7 @@ export const squareWords = (squareMm: number): string =>
 
 export const checkWords = {
   ask: 'Is this sheet its true size? Lay a ruler on both bars.',
-  mend: 'If they are not 10 cm and 4 in, print again at 100 %, not “fit to page”.',
+  mend: 'If they are not 10 cm and 4 in, print again at 100\u00a0%, not “fit to page”.',
 } as const;
 
 /** A drawing in one sentence, for who hears it. */

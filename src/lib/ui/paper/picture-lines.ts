@@ -14,7 +14,9 @@ export interface PictureLines {
 export const pictureLines = (drawing: Drawing, toWrite: boolean): PictureLines => ({
   title: drawing.title,
   numbers: numbersLine(drawing),
-  bottom: drawing.kind === 'line-graph' && drawing.upright ? drawing.bottom.label : null,
+  // Where the names of the days stand, nobody needs to be told that they are days.
+  bottom:
+    drawing.kind === 'line-graph' && drawing.places.length === 0 ? drawing.bottom.label : null,
   hasKey: drawing.key !== null || drawing.seriesKey.length > 0 || (toWrite && asksForKey(drawing)),
 });
 
