@@ -149,3 +149,53 @@ test('on empty paper the child writes names, numbers and a label', async () => {
     });
   expect(props.kept.at(-1)!.drawing.places.map(({ text }) => text)).toEqual(['cloud', 'sun']);
 });
+
+describe('looking at it together', () => {
+  const looked = (container: Element) =>
+    [...container.querySelectorAll('.looked')].map((each) => each.className || each.tagName);
+
+  test('says what is right first, then one thing, with more help only when asked for', async () => {
+    const { container } = await render(DrawDesk, deskFor('bar-graph', sky));
+    await tapUp(container, 'sun', 4);
+    await tapUp(container, 'cloud', 3);
+    await button('Look with me').click();
+    const panel = page.getByRole('region', { name: 'Look with me' });
+    await expect.element(panel).toBeVisible();
+    expect(panel.element().querySelectorAll('.notice.ask')).toHaveLength(1);
+    const hint = () => panel.element().querySelector('strong')!.textContent!.trim();
+    const hints = [hint()];
+    await button('More help').click();
+    hints.push(hint());
+    await button('More help').click();
+    hints.push(hint());
+    expect(new Set(hints).size).toBe(3);
+    await expect.element(button('More help')).not.toBeInTheDocument();
+    // The number the bar should have is in the table; no hint says it.
+    expect(hints.join(' ')).not.toMatch(/\d|wrong|mistake/i);
+    expect(looked(container).length).toBeGreaterThan(0);
+  });
+
+  test('planted mistakes are led to right by the hints alone', async () => {
+    const { container } = await render(DrawDesk, deskFor('bar-graph', sky));
+    // One bar is one too high, and there is no title.
+    await tapUp(container, 'sun', 4);
+    await tapUp(container, 'cloud', 3);
+    const panel = page.getByRole('region', { name: 'Look with me' });
+    const seen: string[] = [];
+    for (let round = 0; round < 4; round += 1) {
+      await button('Look with me').click();
+      if (!panel.element().querySelector('.notice.ask')) break;
+      const lookAtTitle = container.querySelector('.title.looked');
+      const lookAtBar = container.querySelector('.bar.looked');
+      seen.push(lookAtTitle ? 'title' : lookAtBar ? 'bar' : 'other');
+      await button('I will try').click();
+      if (lookAtTitle) {
+        await page.getByRole('textbox', { name: 'My title' }).fill('Our sky in days');
+      } else {
+        await tapUp(container, 'cloud', 2);
+      }
+    }
+    expect(seen.toSorted()).toEqual(['bar', 'title']);
+    await expect.element(page.getByText('All the parts are there.')).toBeVisible();
+  });
+});

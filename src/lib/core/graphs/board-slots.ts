@@ -18,13 +18,14 @@ export type BoardSheet = Pick<
 /**
  * The places of a board where marks can be put. They stand as far apart as in a right drawing of
  * the same table, but on paper without names there are as many as fit, so that their number does
- * not tell how many there should be.
+ * not tell how many there should be. Rows that lie are counted from the top.
  * @example
  * boardSlots(emptyDrawing('line-plot', { columns: 2, rows: 4 }), emptyDrawing('line-plot', { columns: 2, rows: 4 })) // => [{ at: 0, width: 1, name: '' }, { at: 1, width: 1, name: '' }, { at: 2, width: 1, name: '' }]
  */
 export function boardSlots(drawing: BoardSheet, right: BoardSheet): readonly BoardSlot[] {
-  const positions = positionsOf(drawing, right);
-  const gap = smallestGap(positions);
+  const given = positionsOf(drawing, right);
+  const positions = drawing.upright ? given : given.toReversed();
+  const gap = smallestGap(given);
   const texts = drawing.kind === 'line-plot' ? drawing.bottom.ticks : drawing.places;
   const nameByAt = new Map(texts.map(({ at, text }) => [at, text]));
   return positions.map((at) => ({ at, width: gap, name: nameByAt.get(at) ?? '' }));
@@ -51,8 +52,8 @@ const positionsOf = (drawing: BoardSheet, right: BoardSheet): readonly number[] 
   if (drawing.kind === 'line-plot') {
     return isBare ? everyLine(drawing) : ascending(drawing.bottom.ticks);
   }
+  if (drawing.level === 'frame-given') return ascending(drawing.places);
   const given = ascending(right.places);
-  if (drawing.level === 'frame-given') return given;
   if (drawing.kind === 'line-graph') return isBare ? everyLine(drawing) : given;
   const gap = smallestGap(given);
   const first = given[0] ?? gap / 2;

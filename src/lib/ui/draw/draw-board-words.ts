@@ -4,7 +4,6 @@ import {
   type DrawingStep,
   type DrawnRow,
   type GraphKind,
-  type RightPart,
 } from '#core/graphs';
 
 /** What the board says. A child's sentence has ten words at most, and never calls anything wrong. */
@@ -57,23 +56,9 @@ const otherSteps: Readonly<Record<Exclude<DrawingStep, 'marks'>, { name: string;
   title: { name: 'Title', say: 'What should a visitor read first?' },
 };
 
-export const rightWords: Readonly<Record<RightPart, string>> = {
-  title: 'Your title says what it is about.',
-  key: 'Your key tells what a picture stands for.',
-  'side-label': 'Your label says what the numbers are.',
-  'bottom-label': 'Your line says what the numbers are.',
-  'scale-from-zero': 'Your numbers start at 0.',
-  'even-scale': 'Your numbers go up by the same jump.',
-  'every-place': 'Every name has its place.',
-  'same-size': 'Your marks are all the same size.',
-  'stand-on-base': 'Everything starts at the same line.',
-  'every-value': 'You drew every number from the table.',
-  'one-mark-each': 'Each measure has its own mark.',
-  'every-day': 'Every day has its place.',
-  'joined-in-order': 'Your line follows the days.',
-  'gaps-shown': 'You showed the days without a measure.',
-  unit: 'You wrote the unit.',
-};
+/** What one picture of the key stands for: "1 day", "2 days". */
+export const keyText = (value: number, counted: string): string =>
+  value === 1 && counted.endsWith('s') ? counted.slice(0, -1) : counted;
 
 /** What is drawn in one column, as the board says it aloud and shows it beside the finger. */
 export const drawnWords = (kind: GraphKind, row: DrawnRow): string => {

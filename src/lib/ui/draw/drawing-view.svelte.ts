@@ -1,5 +1,6 @@
 import {
   indexOfPoint,
+  lookAtDrawing,
   stepToLookAt,
   withJoin,
   type BoardSlot,
@@ -11,7 +12,6 @@ import {
   type RightGraph,
 } from '#core/graphs';
 import type { DrawingDesk } from './drawing-desk.svelte';
-import { lookAtDrawing } from './look-with-me';
 
 /** What the child is busy with at the desk: which step, which column, which line, which hint. */
 export class DrawingView {
