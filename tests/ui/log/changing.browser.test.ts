@@ -195,6 +195,44 @@ describe('writing a day that went by', () => {
     expect(await shown.writtenSince()).toEqual([]);
   });
 
+  test('takes the leaves, the sky, the time and what was seen with it', async () => {
+    const shown = await showLog([]);
+    const { screen } = shown;
+    await screen.getByRole('button', { name: 'Write another day' }).click();
+    await screen.getByText('Write more about it').click();
+    await screen.getByLabelText('How many leaves?').fill('4');
+    await screen.getByLabelText('What time was it?').fill('08:05');
+    await screen.getByRole('button', { name: 'cloud' }).click();
+    await screen.getByLabelText('What did you see?').fill('It leans.');
+    await write(shown, '9');
+    await expect
+      .poll(shown.writtenSince)
+      .toMatchObject([
+        { leaves: 4, time: '08:05', weather: 'cloud', note: 'It leans.', measured: read(9) },
+      ]);
+    const row = screen.getByRole('row', { name: /Thu 12 Mar/ });
+    await expect.element(row).toHaveTextContent(/08:05.*9 cm.*4 leaves.*cloud.*It leans/);
+  });
+
+  test.each(['2.5', '0', '99'])(
+    'asks again where %s days of rain cannot be, and keeps what was typed',
+    async (days) => {
+      const shown = await showLog([changedTo({ quantity: 'rain', unit: 'mm', mark: '1 mm' })]);
+      const { screen } = shown;
+      await screen.getByRole('button', { name: 'Write another day' }).click();
+      await screen.getByText('Write more about it').click();
+      await screen.getByLabelText('How many days of rain are in it?').fill(days);
+      await write(shown, '9');
+      await expect.element(screen.getByText(/whole number of days/)).toBeVisible();
+      expect(await shown.writtenSince()).toEqual([]);
+      await screen.getByLabelText('How many days of rain are in it?').fill('3');
+      await screen.getByRole('button', { name: 'Write it down' }).click();
+      await expect
+        .poll(shown.writtenSince)
+        .toMatchObject([{ spanDays: 3, measured: { text: '9' } }]);
+    },
+  );
+
   test('asks for the day while it is half written, and writes nothing', async () => {
     const shown = await showLog([]);
     const { screen } = shown;

@@ -12,6 +12,7 @@ import {
   type ParseError,
   type Unit,
 } from '#core/measure';
+import { wholeNumberIn } from './whole-number';
 
 /** A reading while it is being written: what stands on the pad, and what goes with it. */
 export class ReadingDraft {
@@ -24,7 +25,8 @@ export class ReadingDraft {
   leaves = $state('');
   weather = $state<WeatherWord | null>(null);
   note = $state('');
-  spanDays = $state(1);
+  /** How many days of rain are in it, as typed; empty for one. */
+  span = $state('');
   /** Whether somebody has pressed the button: a half-written number is not doubted before. */
   tried = $state(false);
 
@@ -92,13 +94,21 @@ export class ReadingDraft {
     return parsed.ok ? parsed.value : null;
   }
 
-  /** The entry to write, or null while there is no number that can be read. */
+  /** Null where no leaves were counted. */
+  get leafCount(): number | null | 'odd' {
+    return wholeNumberIn(this.leaves, 0, 999);
+  }
+
+  get spanDays(): number | 'odd' {
+    return wholeNumberIn(this.span, 1, 60) ?? 1;
+  }
+
+  /** The entry to write, or null while there is a number that cannot be read. */
   toEntry(): Extract<EntryDraft, { kind: 'reading-taken' }> | null {
     this.tried = true;
-    const { all, clockTime, weather } = this;
-    if (!all) return null;
+    const { all, clockTime, weather, leafCount, spanDays } = this;
+    if (!all || leafCount === 'odd' || spanDays === 'odd') return null;
     const [measured, ...again] = all;
-    const leaves = /^\d{1,3}$/.test(this.leaves.trim()) ? Number(this.leaves) : null;
     const note = this.note.trim();
     return {
       kind: 'reading-taken',
@@ -107,8 +117,8 @@ export class ReadingDraft {
       measured,
       ...(clockTime === null ? {} : { time: clockTime }),
       ...(again.length === 0 ? {} : { again }),
-      ...(this.spanDays > 1 ? { spanDays: this.spanDays } : {}),
-      ...(leaves === null ? {} : { leaves }),
+      ...(spanDays > 1 ? { spanDays } : {}),
+      ...(leafCount === null ? {} : { leaves: leafCount }),
       ...(weather === null ? {} : { weather }),
       ...(note === '' ? {} : { note: note.slice(0, 4000) }),
     };

@@ -19,8 +19,9 @@ export function fixedReading(old: Reading, pad: ReadingDraft): FixedReading | nu
   const isEmpty = pad.text.trim() === '' && pad.reads.length === 0;
   const all = isEmpty ? old.all : pad.all;
   const [first, ...rest] = all ?? [];
-  if (!first) return null;
-  return { day: pad.day, time: pad.clockTime, all: [first, ...rest], spanDays: pad.spanDays };
+  const { day, clockTime: time, spanDays } = pad;
+  if (!first || spanDays === 'odd') return null;
+  return { day, time, all: [first, ...rest], spanDays };
 }
 
 /** The entry that corrects a reading: the old value stays, crossed out, with the reason. */

@@ -4,6 +4,7 @@ export {
   blankWords,
   columnWords,
   endedWords,
+  extraWords,
   gapWords,
   logWords,
   monthTab,

@@ -23,6 +23,12 @@ export const logWords = {
   middleCounts: 'the middle one counts',
 } as const;
 
+/** What is asked where a small number beside a reading cannot be. */
+export const extraWords = {
+  leaves: 'How many leaves? Write a whole number.',
+  span: 'Write a whole number of days, 1 to 60.',
+} as const;
+
 /** Reasons to tap. They are what a child would say, and the child may say something else. */
 export const whySuggestions = {
   fix: ['I looked again', 'I read the other end', 'I read the other side', 'I pressed another key'],
