@@ -2,6 +2,7 @@ import { addDays, civilDay } from '#core/calendar';
 import { foldEntries, newId, stampOf, type JournalEntry, type SpecimenId } from '#core/journal';
 import { seriesOf } from '#core/series';
 import { changesBetween, trendOf } from '#core/growth';
+import { medianMs } from './median-ms';
 
 /** A journal of so many entries: readings in turn for thirty plants, one in twenty corrected. */
 export function bigJournal(entryCount: number, lastDay = '2026-03-02'): JournalEntry[] {
@@ -48,15 +49,6 @@ export function bigJournal(entryCount: number, lastDay = '2026-03-02'): JournalE
   }
   return entries;
 }
-
-const medianMs = (work: () => unknown, runs = 7): number => {
-  const took = Array.from({ length: runs }, () => {
-    const began = performance.now();
-    work();
-    return performance.now() - began;
-  });
-  return took.sort((left, right) => left - right)[Math.floor(runs / 2)]!;
-};
 
 /** Milliseconds to fold journals of several sizes, and for the growth of a thousand readings. */
 export function measureCore(): { name: string; ms: number }[] {

@@ -6,6 +6,7 @@ import { existsSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { runnerImport } from 'vite';
 import { routeWeights } from './route-weights.mjs';
+import { placeAMark } from './place-a-mark.mjs';
 import { saveOneReading } from './save-one-reading.mjs';
 
 process.chdir(fileURLToPath(new URL('../..', import.meta.url)));
@@ -33,6 +34,18 @@ const daysBefore = new Date(Date.now() - 2 * 86_400_000).toISOString().slice(0, 
 const saved = await saveOneReading(module.bigJournal(10_000, daysBefore));
 line('press to durable and on screen, median', ms(saved.medianMs), 'budget 100 ms');
 line('the slowest', ms(saved.slowestMs));
+
+console.log('\nLooking at a drawing (median of 25)');
+const { module: looks } = await runnerImport(
+  fileURLToPath(new URL('./look-speed.ts', import.meta.url)),
+  { configFile: false },
+);
+for (const { name, ms: took } of looks.measureLooks()) line(name, ms(took), 'budget 5 ms');
+
+console.log('\nPlacing a mark on the drawing board, Chromium slowed six times');
+const placed = await placeAMark();
+line('script from press to changed page, median', ms(placed.scriptMs), 'one frame is 16.7 ms');
+line('press to painted, median', ms(placed.paintMs));
 
 console.log('\nScript of each route, gzipped');
 for (const { route, kb, budgetKb } of routeWeights()) {

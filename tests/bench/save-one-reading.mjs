@@ -1,25 +1,11 @@
-import { spawn } from 'node:child_process';
-import { chromium } from 'playwright';
-import { systemChromium } from '../ensure-chromium.mjs';
-
-const port = 4185;
-const address = `http://localhost:${port}`;
+import { withBuiltPage } from './served.mjs';
 
 /**
  * Milliseconds from the press of "Write it down" until the reading is durable and on the screen,
  * in a notebook that holds `entries` already. Seven readings; the median and the slowest.
  */
-export async function saveOneReading(entries) {
-  const server = spawn('node', ['src/server/start.js'], {
-    env: { ...process.env, PORT: String(port), HOST: '127.0.0.1' },
-    stdio: 'ignore',
-  });
-  const browser = await chromium.launch(
-    systemChromium() ? { executablePath: systemChromium() } : {},
-  );
-  try {
-    await untilUp();
-    const page = await (await browser.newContext()).newPage();
+export const saveOneReading = (entries) =>
+  withBuiltPage(4185, async (page, address) => {
     await page.goto(address);
     await page.waitForSelector('h1');
     await page.evaluate(fillDatabase, entries);
@@ -32,19 +18,7 @@ export async function saveOneReading(entries) {
     }
     took.sort((left, right) => left - right);
     return { medianMs: took[3], slowestMs: took[6] };
-  } finally {
-    await browser.close();
-    server.kill();
-  }
-}
-
-async function untilUp() {
-  for (let tries = 0; tries < 100; tries += 1) {
-    if (await fetch(address).catch(() => null)) return;
-    await new Promise((resolve) => setTimeout(resolve, 100));
-  }
-  throw new Error('The built notebook could not be served');
-}
+  });
 
 /** Runs in the page: puts the journal straight into the database the notebook opened. */
 function fillDatabase(entries) {
