@@ -10,7 +10,7 @@ const cases = fc.record({
   times: fc.constantFrom(1, 2, 5),
   upright: fc.boolean(),
 });
-const fixed = { seed: 20261125, numRuns: 400 };
+const fixed = { seed: 20261125, numRuns: 150 };
 
 describe('a random table drawn as bars', () => {
   it('has nothing to look at again when it is drawn right', () => {
@@ -37,4 +37,52 @@ describe('a random table drawn as bars', () => {
       );
     },
   );
+
+  it('is called right if and only if every bar ends within a quarter of its value', () => {
+    const quarters = fc.array(fc.integer({ min: 0, max: 4 * 14 }), {
+      minLength: 10,
+      maxLength: 10,
+    });
+    const nudges = fc.array(fc.integer({ min: -2, max: 2 }), { minLength: 10, maxLength: 10 });
+    fc.assert(
+      fc.property(cases, fc.oneof(quarters, nudges), ({ right, times, upright }, parts) => {
+        const drawing = drawnWithStep(right, times, upright);
+        const isNudge = parts.some((part) => part < 0) || Math.max(...parts) < 3;
+        const tops = drawing.bars.map(({ to }, index) =>
+          Math.max(0, isNudge ? to + parts[index]! / 4 : parts[index]! / 4),
+        );
+        // A step is one square, so a quarter of an interval is a quarter of a square.
+        const isRight = drawing.bars.every(({ to }, index) => Math.abs(tops[index]! - to) <= 0.25);
+        const bars = drawing.bars.map((bar, index) => ({ ...bar, to: tops[index]! }));
+        const look = lookAtBarGraph(right, { ...drawing, bars });
+        expect(look.mistakes.length === 0).toBe(isRight);
+        expect(look.right.includes('every-value')).toBe(isRight);
+      }),
+      { ...fixed, numRuns: 400 },
+    );
+  });
+
+  it('is looked at whatever is on the paper, and points only at what is there', () => {
+    const at = fc.double({ min: -2, max: 20, noNaN: true });
+    const wild = fc.record({
+      ticks: fc.array(fc.record({ at, text: fc.constantFrom('0', '1', '2', '5', '10', '', 'x') })),
+      places: fc.array(fc.record({ at, text: fc.constantFrom('sun', 'rain', 'Mon 2', '', 'dog') })),
+      bars: fc.array(fc.record({ at, width: at, from: at, to: at }), { maxLength: 12 }),
+      title: fc.constantFrom('', 'days', 'x'),
+    });
+    fc.assert(
+      fc.property(cases, wild, ({ right, upright }, { ticks, places, bars, title }) => {
+        const side = { label: '', ticks };
+        const drawing = { ...drawnWithStep(right, 1, upright), side, places, bars, title };
+        const look = lookAtBarGraph(right, drawing);
+        const sizes = { bars: bars.length, places: places.length, 'side-ticks': ticks.length };
+        for (const { lookAt } of look.mistakes) {
+          if (!('indexes' in lookAt)) continue;
+          const size = sizes[lookAt.part as keyof typeof sizes];
+          expect(lookAt.indexes.every((index) => index >= 0 && index < size)).toBe(true);
+        }
+      }),
+      fixed,
+    );
+  });
 });

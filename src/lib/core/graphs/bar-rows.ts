@@ -40,10 +40,12 @@ export const rowsOfBars = (table: GraphTable, drawing: Drawing): RowsOfBars => {
     .map((_, index) => index)
     .sort((one, other) => bars[one]!.at - bars[other]!.at);
   const positions = bars.map(({ at }) => at);
+  const placeOf = bars.map(({ at }) => placeAt(at, places, positions));
   const barsAt = (place: number): readonly number[] =>
-    inOrder.filter((index) => placeAt(bars[index]!.at, places, positions) === place);
+    inOrder.filter((index) => placeOf[index] === place);
   const owned = placeOfRow.map((place) => (place === null ? [] : barsAt(place)));
-  const strays = inOrder.filter((index) => !owned.flat().includes(index));
+  const taken = new Set(owned.flat());
+  const strays = inOrder.filter((index) => !taken.has(index));
   const nameless = plain.flatMap((_, row) => (placeOfRow[row] === null ? [row] : []));
   const waiting = [nameless, nameless.filter((row) => plain[row]!.exact)].find(
     (list) => list.length === strays.length,

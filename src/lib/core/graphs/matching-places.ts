@@ -17,21 +17,25 @@ export const matchingPlaces = (
     .filter(({ name }) => name !== '')
     .sort((one, other) => one.at - other.at);
   const names = labels.map(plainName);
-  const free = () => written.filter(({ index }) => !placeOf.includes(index));
-  const take = (fits: (name: string, label: string) => boolean): void =>
+  const taken = new Set<number>();
+  const give = (row: number, index: number): void => {
+    placeOf[row] = index;
+    taken.add(index);
+  };
+  const take = (from: typeof written, fits: (name: string, label: string) => boolean): void =>
     names.forEach((label, row) => {
       if (placeOf[row] !== null) return;
-      const found = free().find(({ name }) => fits(name, label));
-      if (found) placeOf[row] = found.index;
+      const found = from.find(({ index, name }) => !taken.has(index) && fits(name, label));
+      if (found) give(row, found.index);
     });
-  take((name, label) => name === label);
-  const isLabel = ({ name }: { readonly name: string }): boolean => names.includes(name);
-  take((name, label) => !names.includes(name) && begins(name, label));
-  take((name, label) => !names.includes(name) && isNear(name, label));
-  const rest = free().filter((place) => !isLabel(place));
+  take(written, (name, label) => name === label);
+  const others = written.filter(({ name }) => !names.includes(name));
+  take(others, begins);
+  take(others, isNear);
+  const rest = others.filter(({ index }) => !taken.has(index));
   const open = placeOf.flatMap((place, row) => (place === null ? [row] : []));
   const hasOthers = placeOf.length > 1 && written.length === placeOf.length;
-  if (rest.length === 1 && open.length === 1 && hasOthers) placeOf[open[0]!] = rest[0]!.index;
+  if (rest.length === 1 && open.length === 1 && hasOthers) give(open[0]!, rest[0]!.index);
   return placeOf;
 };
 
@@ -82,9 +86,11 @@ const beginsWord = (said: string, word: string): boolean =>
   /\d/.test(said + word) ? said === word : said.startsWith(word) || word.startsWith(said);
 
 /** A third of the letters may be other ones; numbers must be as they are. */
-const isNear = (name: string, label: string): boolean =>
-  !/\d/.test(name + label) &&
-  lettersApart(name, label) <= Math.floor(Math.max(name.length, label.length) / 3);
+const isNear = (name: string, label: string): boolean => {
+  const most = Math.floor(Math.max(name.length, label.length) / 3);
+  if (Math.abs(name.length - label.length) > most || /\d/.test(name + label)) return false;
+  return lettersApart(name, label) <= most;
+};
 
 /**
  * How many letters must be changed, added or taken away to make one word another (Levenshtein).

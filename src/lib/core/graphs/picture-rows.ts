@@ -37,7 +37,8 @@ export const rowsOfPictures = (table: CountTable, drawing: Drawing): RowsOfPictu
   const owned = placeOfRow.map((place) =>
     place === null ? [] : inOrder.filter((_, order) => placeOf[order] === place),
   );
-  const stray = inOrder.filter((index) => !owned.flat().includes(index));
+  const taken = new Set(owned.flat());
+  const stray = inOrder.filter((index) => !taken.has(index));
   const strayRows = rowsWithoutName(stray, symbols);
   const nameless = table.rows.flatMap((_, row) => (placeOfRow[row] === null ? [row] : []));
   const waiting = [nameless, nameless.filter((row) => table.rows[row]!.count > 0)].find(
