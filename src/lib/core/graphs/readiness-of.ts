@@ -1,7 +1,7 @@
 import type { Stage } from '#core/journal';
 import { graphFit, graphsByForm } from './graph-fit';
 import type { GraphTable } from './graph-table';
-import { rightGraphOf } from './right-graph-of';
+import { rightGraphOf, type NoGraph } from './right-graph-of';
 import { standardsOf, type Subject } from './standards-of';
 import type { GraphReadiness, Missing } from './table-offer';
 
@@ -38,15 +38,16 @@ export const readinessOf = (
       missing.push({ kind: 'no-repeats' });
     }
     const right = rightGraphOf(graph, table, stage);
-    if (!right.ok && !(have < need && isOfTooFew.has(right.error.kind))) {
+    if (!right.ok && !(have < need && willMend(table, right.error))) {
       missing.push({ kind: 'no-graph', why: right.error });
     }
     const standards = standardsOf(graph, table, stage, subject);
     return { graph, fit: graphFit(graph, table, stage), standards, missing };
   });
 
-/** What more readings will mend is said once. */
-const isOfTooFew: ReadonlySet<string> = new Set(['too-few', 'no-numbers']);
+/** What more readings will mend is said once; one kind only is another thing than few days. */
+const willMend = ({ form }: GraphTable, { kind }: NoGraph): boolean =>
+  kind === 'no-numbers' || (kind === 'too-few' && form !== 'counts');
 
 /**
  * How many values a table has to draw: the sum of its counts, its numbers, its marks, or the

@@ -10,7 +10,7 @@ import type { TableChoice, TableSource } from './table-choice';
 import { tableFrom } from './table-of';
 import type { TableSpan, TableVariant, ToldHow } from './table-offer';
 import { thingsCounted } from './tally-tables';
-import { losesAny, toldAsRead, toldOtherwise } from './told-choices';
+import { losesAny, toldAsRead, toldOtherwise, type ToldWay } from './told-choices';
 import { subjectOf } from './standards-of';
 
 interface Material {
@@ -39,7 +39,7 @@ export const variantsOf = (
   const [best] = inOrder;
   if (!best || !isReady(best)) return { form, variants: inOrder.slice(0, 1) };
   const asItIs = inOrder.filter(
-    (each) => !isReady(each) && !each.together && isAsRead(each) && each.span === 'whole',
+    (each) => !isReady(each) && !each.together && isAsRead(each) && isWhole(each),
   );
   return { form, variants: [...inOrder.filter(isReady), ...asItIs.slice(0, 1)] };
 };
@@ -90,12 +90,19 @@ const variantsOfSpan = (
   const told = toldAsRead(cut);
   if (!told) return [];
   const asRead = variant({ ...choice, told }, 'as-read');
-  if (asRead.some(isReady) || asRead.some(needsMore)) return asRead;
-  const otherwise = toldOtherwise(cut, told, stage)
-    .filter((way) => !losesAny(cut, way.told))
-    .flatMap((way) => variant({ ...choice, told: way.told }, way.how))
+  const ways = toldOtherwise(cut, told, stage).filter((way) => !losesAny(cut, way.told));
+  const made = (way: ToldWay) => variant({ ...choice, told: way.told }, way.how);
+  const inOneUnit = ways.filter(({ how }) => how === 'one-unit').flatMap(made);
+  if ([...asRead, ...inOneUnit].some(isReady) || asRead.some(needsMore)) {
+    return [...asRead, ...inOneUnit];
+  }
+  // Another unit makes a table fit the paper; it is no cure for numbers that all differ.
+  const isTooLarge = asRead.some(hasNoGraph);
+  const otherwise = ways
+    .filter(({ how }) => how === 'coarser-mark' || (how === 'other-unit' && isTooLarge))
+    .flatMap(made)
     .find(isReady);
-  return otherwise ? [...asRead, otherwise] : asRead;
+  return [...asRead, ...inOneUnit, ...(otherwise ? [otherwise] : [])];
 };
 
 interface Setting {
@@ -125,9 +132,14 @@ const textsOf = (table: GraphTable): readonly string[] => {
   return (table.form === 'measures' ? table.values : table.rows).map(({ text }) => text);
 };
 
+const hasNoGraph = ({ graphs }: TableVariant): boolean =>
+  graphs.some(({ missing }) => missing.some(({ kind }) => kind === 'no-graph'));
+
 /** Telling it otherwise makes no more readings. */
 const needsMore = ({ graphs }: TableVariant): boolean =>
   graphs.some(({ missing }) => missing.some(({ kind }) => kind === 'more-needed'));
+
+const isWhole = ({ span }: TableVariant): boolean => span === 'whole' || span === 'one-day';
 
 const isAsRead = ({ told }: TableVariant): boolean => told === null || told === 'as-read';
 

@@ -1,4 +1,4 @@
-import { toldUnits, unitReadIn } from '#core/growth';
+import { toldUnits } from '#core/growth';
 import {
   deservedMark,
   exactPerUnit,
@@ -25,17 +25,14 @@ export interface ToldWay {
 }
 
 /**
- * The unit and mark that logs were read in: the unit of the newest readings, and the finest mark
- * of them; where some of them lie beside it (tenths among quarters), the coarsest mark that all
+ * The unit and mark that logs were read in: the unit of most of the readings (the planned one of
+ * two that are equally many), and the finest mark of them; where some of them lie beside it (tenths among quarters), the coarsest mark that all
  * lie on. Not part of the public door.
  */
 export const toldAsRead = (logs: readonly Series[]): ToldIn | null => {
   const [first] = logs;
   if (!first) return null;
-  const unit = unitReadIn(
-    first.investigation.unit,
-    logs.flatMap(({ points }) => points),
-  );
+  const unit = unitOfMost(readsOf(logs), first.investigation.unit);
   const read = readsOf(logs).filter((each) => each.unit === unit);
   return { unit, mark: sharedMark(read, unit) ?? plannedMark(first, unit), converts: false };
 };
@@ -74,6 +71,12 @@ export const toldOtherwise = (
 
 const readsOf = (logs: readonly Series[]): readonly Measured[] =>
   logs.flatMap(({ days }) => days.flatMap(({ readings }) => readings.flatMap(({ all }) => all)));
+
+const unitOfMost = (read: readonly Measured[], planned: Unit): Unit => {
+  const countByUnit = new Map<Unit, number>([[planned, 0]]);
+  for (const { unit } of read) countByUnit.set(unit, (countByUnit.get(unit) ?? 0) + 1);
+  return [...countByUnit].reduce((most, each) => (each[1] > most[1] ? each : most))[0];
+};
 
 const sharedMark = (read: readonly Measured[], unit: Unit): MarkId | undefined => {
   const finest = read
