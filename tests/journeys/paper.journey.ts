@@ -1,0 +1,230 @@
+import AxeBuilder from '@axe-core/playwright';
+import { expect, test, type Page } from '@playwright/test';
+import { readFileSync } from 'node:fs';
+import { pdfPages, type Box, type PdfPage } from './pdf-shapes';
+import { listenForFaults } from './walk';
+
+/** Half a hundredth: a tenth of a millimetre in two centimetres, less than a pencil line. */
+const within = 0.005;
+const expectLength = (measuredMm: number, trueMm: number): void =>
+  expect(Math.abs(measuredMm / trueMm - 1)).toBeLessThan(within);
+
+const sample = JSON.parse(readFileSync('demo/sample-notebook.json', 'utf8')) as {
+  entries: Record<string, string>[];
+};
+const entry = (kind: string, name: string, value: string) =>
+  sample.entries.find((each) => each['kind'] === kind && each[name] === value)!;
+const beans = entry('investigation-begun', 'quantity', 'plant-height')['investigation']!;
+const windowBean = entry('specimen-added', 'name', 'Window bean')['specimen']!;
+const rain = entry('investigation-begun', 'quantity', 'rain')['investigation']!;
+const gauge = entry('specimen-added', 'investigation', rain)['specimen']!;
+
+const address = (
+  [graph, stage]: readonly [string, string],
+  choice: Record<string, unknown>,
+  more: string,
+): string =>
+  `/draw/paper?${new URLSearchParams({ graph, stage, choice: JSON.stringify(choice) })}&${more}`;
+
+const inCentimetres = { unit: 'cm', mark: '1 cm', converts: false };
+const ofBean = { investigation: beans, specimens: [windowBean], mostKinds: null };
+/** The window bean of the made-up notebook, 11 to 17 March: 1, 2, 3, 4, nothing, 7 and 9 cm. */
+const week = { ...ofBean, from: '2026-03-11', to: '2026-03-17', told: inCentimetres };
+const heights = { ...week, source: 'day-values' };
+const graphs = [
+  { name: 'Bar graph', of: ['bar-graph', 'grade-2'], choice: heights },
+  {
+    name: 'Line graph',
+    of: ['line-graph', 'grade-3'],
+    choice: { ...week, source: 'days-in-order' },
+  },
+  {
+    name: 'Line plot',
+    of: ['line-plot', 'grade-2'],
+    choice: { ...week, source: 'growth-amounts' },
+  },
+  {
+    name: 'Picture graph',
+    of: ['picture-graph', 'grade-3'],
+    choice: {
+      ...{ source: 'wet-days', investigation: rain, specimens: [gauge] },
+      ...{ from: '2026-04-01', to: '2026-04-10', told: null, mostKinds: 4 },
+    },
+  },
+] as const;
+
+async function openSample(page: Page): Promise<void> {
+  await page.goto('/');
+  await page.getByRole('button', { name: 'Look around a made-up notebook' }).click();
+  await expect(page.getByText('A made-up notebook.')).toBeVisible();
+}
+
+async function printed(page: Page, path: string): Promise<readonly PdfPage[]> {
+  await page.goto(path);
+  await expect(page.getByRole('region', { name: 'The sheet' })).toBeVisible();
+  await page.evaluate(() => document.fonts.ready.then(() => undefined));
+  return pdfPages(await page.pdf({ preferCSSPageSize: true, printBackground: true }));
+}
+
+/** Lines of one path that all stand upright, or all lie: the squares of the paper. */
+const ruling = ({ shapes }: PdfPage, lies: boolean): readonly Box[] => {
+  const found = shapes.find(
+    ({ paint, parts }) =>
+      paint === 'stroke' &&
+      parts.length >= 3 &&
+      parts.every(({ width, height }) => (lies ? height < 0.01 : width < 0.01)),
+  );
+  if (!found) throw new Error('There are no squares on this page');
+  return found.parts;
+};
+
+const gapsOf = (lines: readonly Box[], side: 'x' | 'y'): readonly number[] =>
+  lines.slice(1).map((line, index) => Math.abs(line[side] - lines[index]![side]));
+
+/** The black parts of the bars at the foot: those of the upper bar, and those of the lower. */
+const checkBars = ({ shapes }: PdfPage): readonly (readonly Box[])[] => {
+  const black = shapes
+    .filter(({ paint, colour }) => paint === 'fill' && colour === '0 0 0')
+    .flatMap(({ parts }) => parts)
+    .filter(({ width, height }) => width > 5 && height > 2);
+  const levels = [...new Set(black.map(({ y }) => y.toFixed(1)))];
+  return levels
+    .sort((one, other) => Number(other) - Number(one))
+    .map((level) => black.filter(({ y }) => y.toFixed(1) === level));
+};
+
+/** The long thin lines round a bar. */
+const outlineOf = ({ shapes }: PdfPage, bar: readonly Box[]): Box =>
+  shapes
+    .filter(({ paint }) => paint === 'stroke')
+    .flatMap(({ parts }) => parts)
+    .find(({ y, height, width }) => height < 0.01 && width > 50 && Math.abs(y - bar[0]!.y) < 0.3)!;
+
+const expectTrueBars = (page: PdfPage): void => {
+  const bars = checkBars(page);
+  expect(bars.map((bar) => bar.length)).toEqual([5, 2]);
+  const [centimetres, inches] = [bars[0]!, bars[1]!];
+  for (const { width } of centimetres) expectLength(width, 10);
+  for (const { width } of inches) expectLength(width, 25.4);
+  expectLength(outlineOf(page, centimetres).width, 100);
+  expectLength(outlineOf(page, inches).width, 101.6);
+};
+
+const expectSquares = (page: PdfPage, squareMm: number): void => {
+  for (const gap of gapsOf(ruling(page, false), 'x')) expectLength(gap, squareMm);
+  for (const gap of gapsOf(ruling(page, true), 'y')) expectLength(gap, squareMm);
+};
+
+/** ISO 216 and ANSI/ASME Y14.1; Chromium rounds a page to whole CSS pixels, a quarter millimetre. */
+const sizes = { a4: [210, 297], letter: [215.9, 279.4] } as const;
+
+for (const size of ['a4', 'letter'] as const) {
+  test(`a centimetre and an inch on a printed ${size} sheet are a centimetre and an inch`, async ({
+    page,
+  }) => {
+    const pages = await printed(page, `/draw/paper?size=${size}`);
+    expect(pages).toHaveLength(1);
+    expect(Math.abs(pages[0]!.widthMm - sizes[size][0])).toBeLessThan(0.3);
+    expect(Math.abs(pages[0]!.heightMm - sizes[size][1])).toBeLessThan(0.3);
+    expectTrueBars(pages[0]!);
+    expectSquares(pages[0]!, 10);
+    // A whole page of them, from one edge to the other.
+    const across = ruling(pages[0]!, false);
+    expectLength(across.at(-1)!.x - across[0]!.x, 10 * (across.length - 1));
+    expect(across.length).toBeGreaterThan(15);
+  });
+
+  test(`every sheet of every graph is one true ${size} page`, async ({ page }) => {
+    test.setTimeout(180_000);
+    const faults = listenForFaults(page);
+    await openSample(page);
+    for (const { name, of, choice } of graphs)
+      for (const sheet of ['empty-paper', 'scale-given', 'frame-given', 'finished'])
+        for (const way of name === 'Bar graph' || name === 'Picture graph'
+          ? ['standing', 'lying']
+          : ['standing']) {
+          const more = `sheet=${sheet}&size=${size}&way=${way}`;
+          const pages = await printed(page, address(of, choice, more));
+          await expect(page.getByRole('heading', { level: 2 })).toContainText(name);
+          await expect(page.getByText('For the grown-up')).toHaveCount(
+            sheet === 'finished' ? 1 : 0,
+          );
+          expect([more, name, pages.length]).toEqual([more, name, 1]);
+          const sides = [pages[0]!.widthMm, pages[0]!.heightMm].sort((one, other) => one - other);
+          expect(Math.abs(sides[0]! - sizes[size][0])).toBeLessThan(0.3);
+          expect(Math.abs(sides[1]! - sizes[size][1])).toBeLessThan(0.3);
+          expectTrueBars(pages[0]!);
+          expectSquares(pages[0]!, 10);
+        }
+    expect(faults).toEqual([]);
+  });
+}
+
+test('a sheet that was made to fit the page is found out by its bars', async ({ page }) => {
+  await printed(page, '/draw/paper?size=letter');
+  const [sheet] = pdfPages(await page.pdf({ preferCSSPageSize: true, scale: 0.95 }));
+  const [centimetres, inches] = checkBars(sheet!);
+  expectLength(outlineOf(sheet!, centimetres!).width, 95);
+  expectLength(outlineOf(sheet!, inches!).width, 96.52);
+});
+
+test('bars of a plant’s heights are as tall on paper as the plant was', async ({ page }) => {
+  await openSample(page);
+  const [sheet] = await printed(page, address(['bar-graph', 'grade-2'], heights, 'sheet=finished'));
+  const bars = sheet!.shapes
+    .filter(({ paint, colour }) => paint === 'fill' && colour === '228 228 228')
+    .flatMap(({ parts }) => parts)
+    .sort((one, other) => one.x - other.x);
+  expect(bars).toHaveLength(6);
+  [10, 20, 30, 40, 70, 90].forEach((tallMm, index) => expectLength(bars[index]!.height, tallMm));
+});
+
+test('squares too many for centimetres are smaller, and the sheet says so', async ({ page }) => {
+  await openSample(page);
+  const choice = {
+    ...{ source: 'day-values', investigation: rain, specimens: [gauge], mostKinds: null },
+    ...{
+      from: '2026-04-01',
+      to: '2026-04-18',
+      told: { unit: 'mm', mark: '1 mm', converts: false },
+    },
+  };
+  const more = 'sheet=finished&size=letter&way=standing';
+  const [sheet] = await printed(page, address(['bar-graph', 'grade-3'], choice, more));
+  await expect(page.getByText('One square is 8 mm wide.')).toBeVisible();
+  expectSquares(sheet!, 8);
+  expectTrueBars(sheet!);
+});
+
+test('a night-time screen prints black on white', async ({ page }) => {
+  await page.emulateMedia({ colorScheme: 'dark' });
+  const [sheet] = await printed(page, '/draw/paper?size=a4');
+  const grounds = sheet!.shapes.filter(
+    ({ paint, parts }) =>
+      paint === 'fill' && parts.some(({ width, height }) => width > 120 && height > 100),
+  );
+  expect(grounds.length).toBeGreaterThan(0);
+  expect(new Set(grounds.map(({ colour }) => colour))).toEqual(new Set(['255 255 255']));
+  expectTrueBars(sheet!);
+});
+
+for (const scheme of ['light', 'dark'] as const) {
+  test(`the sheet is chosen and seen on a ${scheme} screen, and axe finds nothing @phone`, async ({
+    page,
+  }) => {
+    await page.emulateMedia({ colorScheme: scheme });
+    await openSample(page);
+    await page.goto(address(['bar-graph', 'grade-2'], heights, 'size=a4'));
+    await page.getByRole('link', { name: 'Finished, for you' }).click();
+    await expect(page.getByText('For the grown-up')).toBeVisible();
+    await page.getByRole('link', { name: 'Lying down' }).click();
+    await expect(page.getByRole('link', { name: 'Lying down' })).toHaveAttribute('aria-current');
+    await expect(page.getByRole('img', { name: /Bar graph .*6 bars/ })).toBeVisible();
+    const { violations } = await new AxeBuilder({ page }).analyze();
+    expect(violations.map((each) => `${each.id}: ${each.nodes[0]?.html}`)).toEqual([]);
+    const tooWide = await page.evaluate(
+      () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
+    );
+    expect(tooWide).toBe(0);
+  });
+}
