@@ -19,7 +19,8 @@ const cases = fc
   });
 const fixed = { seed: 20261125, numRuns: 150 };
 
-describe('a random table drawn with pictures', () => {
+// Many runs: a busy machine takes longer than the usual five seconds.
+describe('a random table drawn with pictures', { timeout: 60_000 }, () => {
   it('has nothing to look at again when it is drawn right', () => {
     fc.assert(
       fc.property(cases, ({ right, drawing }) => {
