@@ -287,6 +287,18 @@ describe('measures with more marks than fit', () => {
   });
 });
 
+describe('heights read in two units', () => {
+  it('are refused as they were read, and offered in one', () => {
+    const [first, ...others] = heights('2', '5', '6', '7', '9');
+    const notebook = notebookOf({ Bean: [{ ...first!, unit: 'in' }, ...others] });
+    const { variants } = offerOf(offersIn(notebook, 'grade-3'), 'day-values');
+    expect(variants.map(({ told }) => told)).toEqual(['one-unit', 'as-read']);
+    expect(variants[1]?.graphs[0]?.missing).toEqual([
+      { kind: 'no-graph', why: { kind: 'units-mixed', units: ['in', 'cm'] } },
+    ]);
+  });
+});
+
 describe('whose log it is about', () => {
   const notebook = notebookOf({
     Fern: heights('1', '2'),
