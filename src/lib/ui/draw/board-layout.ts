@@ -20,14 +20,14 @@ export interface BoardLayout {
 export function boardLayout(
   drawing: BoardSheet,
   slots: readonly BoardSlot[],
-  space: { readonly width: number; readonly height: number },
+  space: { readonly width: number; readonly height: number; readonly isTouched: boolean },
 ): BoardLayout {
   const { upright, paper } = drawing;
   const texts = drawing.kind === 'line-plot' ? drawing.bottom.ticks : drawing.places;
   const longest = Math.max(0, ...texts.map(({ text }) => text.length));
   const left = upright ? numbersWidth : Math.min(longestName, Math.max(64, longest * 10 + 16));
   const gap = slots[0]?.width ?? 1;
-  const least = Math.max(leastSquare, finger / Math.max(gap, 0.5));
+  const least = space.isTouched ? Math.max(leastSquare, finger / Math.max(gap, 0.5)) : leastLooked;
   const fitting = Math.min((space.width - left - edge) / paper.columns, space.height / paper.rows);
   const square = Math.floor(Math.max(least, Math.min(mostSquare, fitting)));
   const leansNames = upright && longest * 9.5 + 6 > gap * square;
@@ -75,4 +75,6 @@ const edge = 18;
 /** A finger of a child: 48 CSS pixels (WCAG 2.2 asks for 24, and 44 at its highest level). */
 const finger = 48;
 const leastSquare = 24;
+/** A drawing that is only looked at may be small, so that two stand side by side. */
+const leastLooked = 14;
 const mostSquare = 48;
