@@ -2,7 +2,17 @@ import AxeBuilder from '@axe-core/playwright';
 import { expect, test } from '@playwright/test';
 import { listenForFaults } from './walk';
 
-const pages = ['/today', '/log', '/growth', '/records', '/records/bring-in', '/set-up', '/begin'];
+const pages = [
+  '/today',
+  '/log',
+  '/draw',
+  '/draw/paper',
+  '/growth',
+  '/records',
+  '/records/bring-in',
+  '/set-up',
+  '/begin',
+];
 
 for (const scheme of ['light', 'dark'] as const) {
   test(`axe finds nothing on any page of the made-up notebook, ${scheme} @phone`, async ({

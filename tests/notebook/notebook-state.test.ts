@@ -74,6 +74,14 @@ describe('the running notebook', () => {
     expect(notebook.entries).toHaveLength(begun.length + 6);
   });
 
+  it('offers no undo for what has its own way back', async () => {
+    const { notebook } = await aNotebook();
+    await notebook.write(reading(4));
+    await notebook.writeQuietly(reading(5));
+    expect(notebook.lastDeed).toBe('nothing');
+    expect(readingsIn(notebook)).toEqual(['4', '5']);
+  });
+
   it('gives every entry a later stamp, also when two are written at once or the clock is set back', async () => {
     const { notebook, clock } = await aNotebook();
     await Promise.all([notebook.write(reading(4)), notebook.write(reading(5))]);

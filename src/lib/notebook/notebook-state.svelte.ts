@@ -99,6 +99,15 @@ export class NotebookState {
     return done;
   }
 
+  /** Writes what has its own way back on the page, so that "undo the last thing" does not name it. */
+  async writeQuietly(
+    ...drafts: readonly EntryDraft[]
+  ): Promise<Result<readonly EntryId[], StoreError>> {
+    const done = await this.#append(drafts);
+    if (done.ok) this.#undoable = null;
+    return done;
+  }
+
   /** What the last deed in this window was, and whether it was undone. */
   get lastDeed(): 'nothing' | 'done' | 'undone' {
     if (this.#undoable === null) return 'nothing';
