@@ -196,15 +196,14 @@ export const plotMistakes: Readonly<Record<string, PlantMistake>> = {
     const chosen = pickOf(places, pick);
     if (chosen === undefined) return null;
     const [one, two] = [ticks[chosen - 1]!.at, ticks[chosen]!.at];
-    const swapped = moved(drawing, (at) => (at === one ? two : at === two ? one : at));
-    // In quarters, where two fractions then fall, a whole number beside them may be the one.
-    return swapped;
+    return moved(drawing, (at) => (at === one ? two : at === two ? one : at));
   },
   'L13: a half at the place of another part': (_, drawing, pick) => {
     const { ticks } = drawing.bottom;
     const inside = ticks.slice(1, -1).filter(isFraction);
     const chosen = pickOf(inside, pick);
-    if (!chosen) return null;
+    // Of three ticks, only whole numbers on both sides tell which one is out of place (else L4).
+    if (!chosen || (ticks.length === 3 && [ticks[0]!, ticks[2]!].some(isFraction))) return null;
     return moved(drawing, (at) => (at === chosen.at ? at + 0.4 : at));
   },
   'L14: quarters counted on': ({ table }, drawing) => {

@@ -17,11 +17,13 @@ export const remarksOnJoins = (
 ): readonly DrawnRemark[] => {
   const { joins } = graph.drawing;
   const walk = pointsByDay(graph, matched);
+  // A point nobody read is told as such (T2, T10): passing it by is not out of order.
+  const readWalk = pointsByDay(graph, matched, ({ index }) => matched.rowByPoint.has(index));
   const unordered = joins.flatMap(({ from, to }, index) =>
-    areNeighbours(walk, from, to) ? [] : [index],
+    areNeighbours(walk, from, to) || areNeighbours(readWalk, from, to) ? [] : [index],
   );
   const across = joins.flatMap(({ from, to, line }, index) =>
-    line === 'solid' && areNeighbours(walk, from, to) && isAcrossGap(graph, matched, from, to)
+    line === 'solid' && !unordered.includes(index) && isAcrossGap(graph, matched, from, to)
       ? [index]
       : [],
   );
@@ -57,11 +59,14 @@ interface Step {
 const pointsByDay = (
   { drawing, days }: LineGraphParts,
   { rowByPoint }: MatchedPoints,
+  isMeant: (point: { readonly index: number }) => boolean = () => true,
 ): ReadonlyMap<number, Step> => {
-  const placed = drawing.points.map(({ x, series }, index) => {
-    const row = rowByPoint.get(index);
-    return { index, series: row?.series ?? series, at: (row && days?.atOf(row.place)) ?? x };
-  });
+  const placed = drawing.points
+    .map(({ x, series }, index) => {
+      const row = rowByPoint.get(index);
+      return { index, series: row?.series ?? series, at: (row && days?.atOf(row.place)) ?? x };
+    })
+    .filter(isMeant);
   const walk = new Map<number, Step>();
   for (const series of new Set(placed.map((point) => point.series))) {
     const own = placed

@@ -24,6 +24,7 @@ export const readStrokes = ({ drawing, days, scale }: LineGraphParts): StrokesOn
   const beyond: number[] = [];
   const joined: (readonly [number, number])[] = [];
   strokes.forEach(({ path }, index) => {
+    if (path.length === 0 || isSlip(path)) return;
     if (!isWalk(path, room.day)) {
       pictures.push(index);
       return;
@@ -64,6 +65,13 @@ const isWalk = (path: Path, day: number): boolean => {
   const ahead = steps.filter((step) => step > 0).reduce((sum, step) => sum + step, 0);
   const back = -steps.filter((step) => step < 0).reduce((sum, step) => sum + step, 0);
   return Math.max(ahead, back) >= day * 0.75 && Math.min(ahead, back) <= (ahead + back) / 5;
+};
+
+/** A touch that drew next to nothing. */
+const isSlip = (path: Path): boolean => {
+  const [left, right] = endsOf(path);
+  const up = path.map(([, y]) => y);
+  return Math.max(right - left, Math.max(...up) - Math.min(...up)) < 0.25;
 };
 
 const endsOf = (path: Path): readonly [number, number] => {

@@ -10,25 +10,33 @@ import type { WrittenScale } from './written-scale';
  * misleads when its spacing differs from the usual one by more than 30 %, or when a cross stands
  * most of a place too high or too low. Not part of the public door.
  */
-export const remarkOnStacks = (plot: LinePlotParts): DrawnRemark | null => {
+export const remarkOnStacks = (plot: LinePlotParts): DrawnRemark | null =>
+  remarkOnSizes(plot) ?? remarkOnPiles(plot);
+
+/** Not part of the public door. */
+export const remarkOnSizes = ({ drawing: { crosses } }: LinePlotParts): DrawnRemark | null => {
+  if (spreadOf(crosses.map(({ size }) => size)) <= mostSpread + dust) return null;
+  const usual = middleOf(crosses.map(({ size }) => size));
+  return remarkOn(
+    'L7',
+    'crosses',
+    indexesWhere(crosses, ({ size }) => !isAbout(size, usual)),
+  );
+};
+
+const remarkOnPiles = (plot: LinePlotParts): DrawnRemark | null => {
   const { crosses } = plot.drawing;
-  if (spreadOf(crosses.map(({ size }) => size)) > mostSpread + dust) {
-    const usual = middleOf(crosses.map(({ size }) => size));
-    return remarkOn(
-      'L7',
-      'crosses',
-      indexesWhere(crosses, ({ size }) => !isAbout(size, usual)),
-    );
-  }
   const piles = pilesOf(plot);
   const base = middleOf(piles.map(([lowest]) => lowest?.height ?? 0));
   const gaps = piles.flatMap((pile) =>
     pile.slice(1).map(({ height }, index) => height - (pile[index]?.height ?? 0)),
   );
-  const pitch = gaps.length === 0 ? 1 : middleOf(gaps);
+  // Crosses drawn on top of each other have no pitch of their own: a cross needs its square.
+  const middle = middleOf(gaps);
+  const pitch = middle > 0.1 ? middle : 1;
   const off = piles.flatMap((pile) =>
     pile.filter(({ height }, place) => {
-      const away = Math.abs(height - base - place * pitch) / Math.abs(pitch);
+      const away = Math.abs(height - base - place * pitch) / pitch;
       return away > mostSpread * Math.max(1, place) + dust || away >= mostOfAPlace;
     }),
   );

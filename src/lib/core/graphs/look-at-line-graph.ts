@@ -72,12 +72,13 @@ const turnedBack = (
       : turnedPoints,
   );
   if (!graph.scale && turned.scale && turned.days) return { graph: turned, isTurned: true };
-  const [asIs, back] = [graph, turned].map((each) => matchPoints(each, null).rowByPoint.size);
-  const isTurned =
-    graph.scale !== null &&
-    back !== undefined &&
-    back > (asIs ?? 0) &&
-    back >= Math.max(2, drawing.points.length / 2);
+  const [asIs, back] = [graph, turned].map((each) => matchPoints(each, null).rowByPoint.size) as [
+    number,
+    number,
+  ];
+  // Single points that slid may meet a reading when turned: nearly all of them have to.
+  const fewest = Math.max(2, asIs * 2, drawing.points.length * 0.75);
+  const isTurned = graph.scale !== null && back >= fewest;
   return isTurned ? { graph: turned, isTurned } : { graph, isTurned };
 };
 

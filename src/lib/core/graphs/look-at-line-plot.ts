@@ -4,7 +4,7 @@ import type { Look, RightPart } from './found-mistake';
 import { remarkOnPlotLine } from './line-plot-line';
 import { readLinePlot, type LinePlotParts } from './line-plot-parts';
 import { sortCrosses } from './line-plot-series';
-import { remarkOnStacks } from './line-plot-stacks';
+import { remarkOnSizes, remarkOnStacks } from './line-plot-stacks';
 import { areDayNumbers, remarksOnPlotValues } from './line-plot-values';
 import { placeOnScale } from './place-on-scale';
 import type { RightGraph } from './right-graph';
@@ -30,13 +30,16 @@ export const lookAtLinePlot = (right: RightGraph, drawing: Drawing): Look => {
   const values = sorted ? remarksOnPlotValues(plot, withinReach(plot, sorted.matched)) : [];
   const isOff = values.length > 0 || sorted === null;
   const idea = remarkOnIdea(plot, isOff, sorted !== null && areDayNumbers(plot, sorted.matched));
-  const isOtherGraph = idea !== null && isOff;
-  const arePiles = !isOtherGraph && idea?.mistake.id !== 'L9';
+  // A cross out of its place leaves a hole in its pile: that is told already.
+  const isSlid = values.some(({ mistake }) => mistake.id === 'L6');
+  const stacks = isSlid ? remarkOnSizes(plot) : remarkOnStacks(plot);
+  const isPlot = idea?.mistake.id !== 'L9';
+  const isOtherGraph = idea !== null && (isOff || (!isPlot && stacks !== null));
   const remarks = [
     idea,
     ...(isOtherGraph ? [] : [line, ...values, ...unreadable(plot)]),
-    arePiles ? remarkOnStacks(plot) : null,
-    arePiles || idea?.mistake.id === 'L1' ? (sorted?.remark ?? null) : null,
+    isPlot && !isOtherGraph ? stacks : null,
+    isPlot ? (sorted?.remark ?? null) : null,
     remarkOnJoins(drawing),
     hasUnit(plot) ? null : yetToDraw(remarkOnWhole('L11', 'bottom-label')),
     hasTitle(drawing) ? null : yetToDraw(remarkOnWhole('P1', 'title')),
