@@ -26,7 +26,7 @@ const tables: readonly (readonly [kind: GraphKind, table: GraphTable])[] = [
     {
       ...{ form: 'values', measured: 'rain', unit: 'cm', mark: '1 cm' },
       rows: Array.from({ length: 9 }, (_, index) => ({
-        ...{ label: `day ${index + 1}`, day: null, unit: 'cm', state: 'number' },
+        ...{ label: `day ${index + 1}`, day: null, unit: 'cm' as const, state: 'number' as const },
         ...{ exact: ((index * 7) % 12) * 10_000_000, text: String((index * 7) % 12) },
       })),
     },
@@ -49,7 +49,7 @@ const tables: readonly (readonly [kind: GraphKind, table: GraphTable])[] = [
       ...{ seriesNames: ['bean'], specimens: [] },
       places: Array.from({ length: 20 }, (_, index) => addDays(civilDay('2026-03-01'), index)),
       rows: Array.from({ length: 20 }, (_, index) => ({
-        ...{ place: index, series: 0, unit: 'cm', state: 'number' },
+        ...{ place: index, series: 0, unit: 'cm' as const, state: 'number' as const },
         ...{ exact: (index + 1) * 5_000_000, text: String((index + 1) / 2) },
       })),
     },

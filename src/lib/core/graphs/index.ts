@@ -48,6 +48,7 @@ export { keyIsRight, keyValues, pictureKey } from './picture-key';
 export { mostKindsByStage, rightGraphOf, type NoGraph } from './right-graph-of';
 export { countScale, lengthScale, plotScale, type TooTall, type TooWide } from './scale-for';
 export { unitWords } from './unit-words';
+export { barsInSteps, type BarsInSteps } from './bars-in-steps';
 export { acrossOf, alongOf, boardSlots, type BoardSheet, type BoardSlot } from './board-slots';
 export { decodeDrawing, type DrawingError } from './decode-drawing';
 export {
