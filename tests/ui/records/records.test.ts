@@ -5,7 +5,11 @@ import { backupFileName, tableFileName } from '../../../src/lib/ui/records/file-
 import { linesSinceCopy, readLastCopy, rememberCopy } from '../../../src/lib/ui/records/last-copy';
 import { countLogLines } from '../../../src/lib/ui/records/log-line-count';
 import { Keeping } from '../../../src/lib/ui/records/keeping.svelte';
-import { damagedWords, momentWords, sizeWords } from '../../../src/lib/ui/records-words/records-words';
+import {
+  damagedWords,
+  momentWords,
+  sizeWords,
+} from '../../../src/lib/ui/records-words/records-words';
 import { begun, heights, took } from '../../core/journal/entries';
 import { memoryOf } from './a-notebook';
 
