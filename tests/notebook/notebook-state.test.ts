@@ -82,6 +82,14 @@ describe('the running notebook', () => {
     expect(readingsIn(notebook)).toEqual(['4', '5']);
   });
 
+  it('is settled when what was written is kept and shown', async () => {
+    const { notebook } = await aNotebook();
+    void notebook.write(reading(4));
+    void notebook.writeQuietly(reading(5));
+    await notebook.settled();
+    expect(readingsIn(notebook)).toEqual(['4', '5']);
+  });
+
   it('gives every entry a later stamp, also when two are written at once or the clock is set back', async () => {
     const { notebook, clock } = await aNotebook();
     await Promise.all([notebook.write(reading(4)), notebook.write(reading(5))]);

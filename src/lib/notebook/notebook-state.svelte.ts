@@ -28,6 +28,7 @@ export class NotebookState {
   #entries = $state.raw<readonly JournalEntry[]>([]);
   #damaged = $state.raw<readonly DamagedRecord[]>([]);
   #lastWritten: Stamp | null = null;
+  #onTheirWay: Promise<unknown> = Promise.resolve();
   #undoable = $state.raw<Deed | null>(null);
   readonly contents: Notebook = $derived(foldEntries(this.#entries));
 
@@ -108,6 +109,11 @@ export class NotebookState {
     return done;
   }
 
+  /** Resolves when nothing is on its way to the store any more: what was left behind is kept. */
+  async settled(): Promise<void> {
+    await this.#onTheirWay;
+  }
+
   /** What the last deed in this window was, and whether it was undone. */
   get lastDeed(): 'nothing' | 'done' | 'undone' {
     if (this.#undoable === null) return 'nothing';
@@ -178,7 +184,9 @@ export class NotebookState {
       after: this.#last(),
     });
     this.#lastWritten = entries.at(-1)?.at ?? this.#lastWritten;
-    const done = await store.append(entries);
+    const saving = store.append(entries);
+    this.#onTheirWay = Promise.allSettled([this.#onTheirWay, saving]);
+    const done = await saving;
     this.trouble = done.ok ? null : done.error;
     if (!done.ok) return done;
     this.#take(entries);
