@@ -21,7 +21,7 @@ const column = (page: Page, name: string) => page.getByRole('slider', { name, ex
 
 /** The table beside the board, as the child reads it. */
 const tableRows = (page: Page): Promise<{ label: string; value: string }[]> =>
-  page.locator('.desk table tbody tr').evaluateAll((rows) =>
+  page.locator('.desk .beside table tbody tr').evaluateAll((rows) =>
     rows.map((row) => ({
       label: row.children[0]!.textContent!.trim(),
       value: row.children[1]!.textContent!.trim(),
