@@ -81,7 +81,7 @@ describe('why the library does not use its own lengths here', () => {
 
   // Source: units.json library_probe, whose `exact` column is rational arithmetic.
   const ours = unitCatalogue().map(({ unit }) => unit as string);
-  const between = units.library_probe.rows
+  const between = units['library_probe'].rows
     .map((row) => ({ ...row, parts: row.conv.match(/^([\d.]+) (\w+)->(\w+)$/)?.slice(1) ?? [] }))
     .filter(({ parts: [, from, to] }) => ours.includes(from ?? '') && ours.includes(to ?? ''));
 
