@@ -76,7 +76,7 @@ describe('a bar graph', () => {
       .element(page.getByRole('region', { name: 'The computer’s drawing' }))
       .toBeVisible();
     await button('Go on drawing').click();
-    await expect.element(page.getByText('Days of our sky')).toBeVisible();
+    await expect.element(page.getByText('Days of our sky', { exact: true })).toBeVisible();
   });
 });
 
