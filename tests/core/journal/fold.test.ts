@@ -23,6 +23,64 @@ import {
 
 const readingsIn = (notebook: Notebook) => notebook.logBySpecimen.get(bean)?.readings ?? [];
 
+const day = civilDay('2026-03-12');
+const everyCare: readonly JournalEntry[] = [
+  written(31, { kind: 'estimate-made', specimen: bean, day, measured: read(3), helper: 'thumb' }),
+  written(32, {
+    kind: 'helper-length-measured',
+    person: child,
+    helper: 'thumb',
+    measured: read(2),
+  }),
+  written(33, {
+    kind: 'helper-length-measured',
+    person: child,
+    helper: 'thumb',
+    measured: read(3),
+  }),
+  written(34, {
+    kind: 'other-side-read',
+    reading: anId<EntryId>(6),
+    measured: read(2, 'in', '1 in'),
+  }),
+  written(35, {
+    kind: 'other-side-read',
+    reading: anId<EntryId>(6),
+    measured: read(1, 'in', '1 in'),
+  }),
+  written(36, {
+    kind: 'doubt-answered',
+    reading: anId<EntryId>(6),
+    doubt: 'big-jump',
+    answer: 'read-so',
+  }),
+  written(37, {
+    kind: 'prediction-sealed',
+    specimen: bean,
+    day,
+    forDay: civilDay('2026-03-14'),
+    measured: read(6),
+    because: 'It likes the sun.',
+  }),
+  written(38, {
+    kind: 'fair-test-planned',
+    investigation: heights,
+    different: 'light',
+    same: ['soil', 'water'],
+    second: ['leaves', 'colour'],
+  }),
+  written(39, {
+    kind: 'difference-noticed',
+    investigation: heights,
+    day,
+    what: 'One got a drink.',
+  }),
+  written(40, { kind: 'looks-noted', specimen: bean, day, colour: 'green', stands: 'by-itself' }),
+  written(41, { kind: 'ruler-checked', day, zeroAtEdge: false }),
+  written(42, { kind: 'caution-put-away', caution: 'soil', day }),
+  written(43, { kind: 'caution-put-away', caution: 'soil', day: civilDay('2026-03-05') }),
+];
+
 const everyKind: readonly JournalEntry[] = [
   ...begun,
   took(5, '2026-03-10', 1),
@@ -58,7 +116,8 @@ const everyKind: readonly JournalEntry[] = [
     day: civilDay('2026-03-30'),
     found: 'It grew.',
   }),
-  { ...took(19, '2026-03-13', 5), kind: 'moon-seen', phase: 'half' } as unknown as JournalEntry,
+  ...everyCare,
+  { ...took(44, '2026-03-13', 5), kind: 'moon-seen', phase: 'half' } as unknown as JournalEntry,
 ];
 
 describe('fold', () => {
@@ -220,5 +279,51 @@ describe('fold', () => {
   it('F10 changes only the fields a change names', () => {
     const investigation = foldEntries(everyKind).investigations.get(heights);
     expect(investigation).toMatchObject({ unit: 'in', mark: '1 cm', title: 'Our beans' });
+  });
+});
+
+describe('careful measuring adds up', () => {
+  it('F12 of helper lengths and the other side of the ruler the last one stands', () => {
+    const { helperLengths, otherSides } = foldEntries([...begun, ...everyCare]);
+    expect(helperLengths.get(child)?.get('thumb')).toEqual(read(3));
+    expect(otherSides.get(anId<EntryId>(6))?.measured).toEqual(read(1, 'in', '1 in'));
+    const without = foldEntries([...begun, ...everyCare, takenBack(50, 35)]);
+    expect(without.otherSides.get(anId<EntryId>(6))?.measured).toEqual(read(2, 'in', '1 in'));
+  });
+
+  it('F12 what somebody said stays as a crossed-out line when it is taken back', () => {
+    const { estimates, predictions, looks, differences } = foldEntries([
+      ...begun,
+      ...everyCare,
+      ...[31, 37, 40, 39].map((entry, index) => takenBack(60 + index, entry)),
+    ]);
+    for (const lines of [
+      estimates.get(bean),
+      predictions.get(bean),
+      looks.get(bean),
+      differences,
+    ]) {
+      expect(lines).toHaveLength(1);
+      expect(lines?.[0]?.takenBack).not.toBeNull();
+    }
+  });
+
+  it('F12 answers to doubts and plans of a fair test are kept in order', () => {
+    const again = written(51, {
+      kind: 'doubt-answered',
+      reading: anId<EntryId>(6),
+      doubt: 'shrank',
+      answer: 'look-again',
+    });
+    const notebook = foldEntries([again, ...begun, ...everyCare]);
+    expect(notebook.doubtAnswers.get(anId<EntryId>(6))?.map((each) => each.doubt)).toEqual([
+      'big-jump',
+      'shrank',
+    ]);
+    expect(notebook.fairTests.get(heights)?.map((each) => each.different)).toEqual(['light']);
+  });
+
+  it('F12 a caution is put away from the last day it was put away on', () => {
+    expect(foldEntries(everyCare).cautionsPutAway.get('soil')).toBe('2026-03-12');
   });
 });

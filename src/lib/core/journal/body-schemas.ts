@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { careBodies } from './care-bodies';
 import {
   day,
   drawingId,
@@ -116,5 +117,6 @@ export const bodySchemas = {
     ticked: v.array(v.pipe(v.number(), v.integer(), v.minValue(0))),
   },
   'drawing-finished': { drawing: drawingId },
+  ...careBodies,
   'entry-taken-back': { entry: entryId, why },
 } as const;

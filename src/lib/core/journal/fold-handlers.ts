@@ -1,12 +1,8 @@
-import type { EntryKind, EntryOf } from './entry-schema';
-import { line, logOf, type FoldState } from './fold-state';
-import type { TakenBack } from './notebook';
-
-export type FoldHandler<Kind extends EntryKind> = (
-  state: FoldState,
-  entry: EntryOf<Kind>,
-  takenBack: TakenBack | null,
-) => void;
+import { careHandlers } from './care-handlers';
+import type { EntryKind } from './entry-schema';
+import type { FoldHandler } from './fold-handler';
+import { logOf } from './fold-state';
+import { lineOf } from './line';
 
 /**
  * What each kind of entry adds to the notebook. The effect of most kinds vanishes when they are
@@ -79,7 +75,7 @@ export const foldHandlers: { readonly [Kind in EntryKind]: FoldHandler<Kind> } =
   'day-marked': (state, entry, takenBack) => {
     const { specimen, state: dayState, time, why } = entry;
     logOf(state, specimen).dayMarks.push({
-      ...line(entry, takenBack),
+      ...lineOf(entry, takenBack),
       specimen,
       state: dayState,
       ...(time === undefined ? {} : { time }),
@@ -88,12 +84,12 @@ export const foldHandlers: { readonly [Kind in EntryKind]: FoldHandler<Kind> } =
   },
   'kind-noted': (state, entry, takenBack) => {
     const { specimen, word } = entry;
-    logOf(state, specimen).kindNotes.push({ ...line(entry, takenBack), specimen, word });
+    logOf(state, specimen).kindNotes.push({ ...lineOf(entry, takenBack), specimen, word });
   },
   'note-written': (state, entry, takenBack) => {
     const { investigation, specimen, text } = entry;
     state.notes.push({
-      ...line(entry, takenBack),
+      ...lineOf(entry, takenBack),
       text,
       ...(investigation === undefined ? {} : { investigation }),
       ...(specimen === undefined ? {} : { specimen }),
@@ -120,6 +116,7 @@ export const foldHandlers: { readonly [Kind in EntryKind]: FoldHandler<Kind> } =
   'drawing-finished': (state, entry, takenBack) => {
     if (!takenBack) state.drawingFinishedById.set(entry.drawing, entry);
   },
+  ...careHandlers,
   'entry-taken-back': () => {},
 };
 

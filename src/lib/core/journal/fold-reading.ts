@@ -1,6 +1,7 @@
 import type { EntryOf } from './entry-schema';
 import { middleReading } from './middle-reading';
-import type { CrossedOut, Reading, Taken, TakenBack } from './notebook';
+import type { TakenBack } from './line';
+import type { CrossedOut, Reading, Taken } from './notebook';
 
 /**
  * A reading with its corrections, in order: each crosses out what stood before it. Entries never

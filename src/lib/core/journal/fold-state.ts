@@ -1,5 +1,7 @@
-import type { Entry, EntryOf } from './entry-schema';
+import type { EntryOf } from './entry-schema';
+import { emptyFoldCare, type FoldCare } from './fold-care';
 import type { DrawingId, EntryId, InvestigationId, PersonId, SpecimenId } from './id';
+import type { TakenBack } from './line';
 import type * as notebook from './notebook';
 
 /** The notebook while it is being added up; it never leaves the fold. */
@@ -13,6 +15,7 @@ export interface FoldState {
   readonly drawings: Map<DrawingId, notebook.DrawingRecord>;
   readonly drawingSavedById: Map<DrawingId, EntryOf<'drawing-saved'>[]>;
   readonly drawingFinishedById: Map<DrawingId, EntryOf<'drawing-finished'>>;
+  readonly care: FoldCare;
   readonly readingsTaken: TakenReading[];
   readonly correctionsByReading: Map<EntryId, EntryOf<'reading-corrected'>[]>;
   readonly removalsByInvestigation: Map<InvestigationId, EntryOf<'investigation-removed'>[]>;
@@ -28,6 +31,7 @@ export const emptyFoldState = (): FoldState => ({
   drawings: new Map(),
   drawingSavedById: new Map(),
   drawingFinishedById: new Map(),
+  care: emptyFoldCare(),
   readingsTaken: [],
   correctionsByReading: new Map(),
   removalsByInvestigation: new Map(),
@@ -42,12 +46,6 @@ export function logOf(state: FoldState, specimen: SpecimenId): FoldLog {
   return log;
 }
 
-/** What every line of a log has. */
-export const line = <Written extends Entry & { readonly day: notebook.Note['day'] }>(
-  { id, at, device, author, day }: Written,
-  takenBack: notebook.TakenBack | null,
-) => ({ id, at, device, author, day, takenBack });
-
 interface FoldLog {
   readonly readings: notebook.Reading[];
   readonly dayMarks: notebook.DayMark[];
@@ -56,5 +54,5 @@ interface FoldLog {
 
 interface TakenReading {
   readonly entry: EntryOf<'reading-taken'>;
-  readonly takenBack: notebook.TakenBack | null;
+  readonly takenBack: TakenBack | null;
 }

@@ -1,11 +1,13 @@
 import { isUnderstood, type JournalEntry } from './decode-entry';
 import { mergeEntries } from './entry-order';
 import type { Entry, EntryKind, EntryOf } from './entry-schema';
-import { foldHandlers, type FoldHandler } from './fold-handlers';
+import type { FoldHandler } from './fold-handler';
+import { foldHandlers } from './fold-handlers';
 import { foldReading } from './fold-reading';
 import { emptyFoldState, logOf, type FoldState } from './fold-state';
 import type { EntryId } from './id';
-import type { Notebook, RemovedInvestigation, TakenBack } from './notebook';
+import type { TakenBack } from './line';
+import type { Notebook, RemovedInvestigation } from './notebook';
 
 /**
  * Adds up a journal to the notebook it describes. The same set of entries gives the same
@@ -71,6 +73,7 @@ function finish(
   const entryCount = entries.length;
   return {
     ...{ title, people, investigations, specimens, logBySpecimen, notes, drawings, removed },
+    ...state.care,
     ...{ entryCount, notUnderstoodCount, lastStamp },
   };
 }

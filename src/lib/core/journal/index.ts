@@ -1,3 +1,4 @@
+export type * from './care';
 export { decodeEntry, isUnderstood } from './decode-entry';
 export type { DecodeError, JournalEntry, UnknownEntry } from './decode-entry';
 export { compareEntries, mergeEntries } from './entry-order';
@@ -13,6 +14,7 @@ export type {
   PersonId,
   SpecimenId,
 } from './id';
+export type { TakenBack } from './line';
 export { middleReading } from './middle-reading';
 export type * from './notebook';
 export { isStamp, momentOfStamp, nextStamp, stampOf, type Stamp } from './stamp';

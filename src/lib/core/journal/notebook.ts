@@ -1,11 +1,13 @@
 import type { CivilDay, ClockTime } from '#core/calendar';
 import type { MarkId, Measured, Unit } from '#core/measure';
-import type { DeviceId, DrawingId, EntryId, InvestigationId, PersonId, SpecimenId } from './id';
+import type { CareOfNotebook } from './care';
+import type { DrawingId, EntryId, InvestigationId, PersonId, SpecimenId } from './id';
+import type { Line } from './line';
 import type { Stamp } from './stamp';
 import type * as words from './vocabulary';
 
 /** The notebook as it stands: what a journal's entries add up to. See SPEC.md. */
-export interface Notebook {
+export interface Notebook extends CareOfNotebook {
   readonly title: string | null;
   readonly people: ReadonlyMap<PersonId, Person>;
   /** In the order they were begun. Removed ones are not here. */
@@ -68,16 +70,6 @@ export interface SpecimenLog {
   readonly readings: readonly Reading[];
   readonly dayMarks: readonly DayMark[];
   readonly kindNotes: readonly KindNote[];
-}
-
-interface Line {
-  readonly id: EntryId;
-  readonly at: Stamp;
-  readonly device: DeviceId;
-  readonly author: PersonId | null;
-  readonly day: CivilDay;
-  /** Set when the line was taken back: it stays readable with a line through it. */
-  readonly takenBack: TakenBack | null;
 }
 
 export interface Reading extends Line, Taken {
@@ -147,13 +139,6 @@ export interface DrawingVersion {
   readonly at: Stamp;
   readonly paper: Readonly<Record<string, unknown>>;
   readonly ticked: readonly number[];
-}
-
-export interface TakenBack {
-  readonly by: EntryId;
-  readonly at: Stamp;
-  readonly author: PersonId | null;
-  readonly why?: string;
 }
 
 export interface RemovedInvestigation {

@@ -38,6 +38,38 @@ export type WeatherWord = (typeof weatherWords)[number];
 export const endings = ['lost', 'finished'] as const;
 export type Ending = (typeof endings)[number];
 
+/** Lengths of one's own body, or always at hand, that help to guess another. */
+export const helperLengths = [
+  'little-finger',
+  'thumb',
+  'hand-span',
+  'foot',
+  'step',
+  'reach',
+  'ruler',
+] as const;
+export type HelperLength = (typeof helperLengths)[number];
+
+export const doubtAnswers = ['read-so', 'look-again', 'other-unit'] as const;
+export type DoubtAnswer = (typeof doubtAnswers)[number];
+
+/** What is looked at beside the height, because taller is not always healthier. */
+export const secondMeasures = ['leaves', 'colour', 'stands'] as const;
+export type SecondMeasure = (typeof secondMeasures)[number];
+
+export const leafColours = [
+  'green',
+  'dark-green',
+  'pale-green',
+  'yellow',
+  'white',
+  'brown',
+] as const;
+export type LeafColour = (typeof leafColours)[number];
+
+export const stemStands = ['by-itself', 'leans', 'lies-down'] as const;
+export type StemStand = (typeof stemStands)[number];
+
 /** Where an investigation began: with the child's own question, or as a made-up sample. */
 export const origins = ['ours', 'made-up'] as const;
 export type Origin = (typeof origins)[number];
