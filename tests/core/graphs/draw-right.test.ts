@@ -1,7 +1,25 @@
 import { describe, expect, it } from 'vitest';
-import { drawRight, labelsOf, rightGraphOf, stepsOf } from '#core/graphs';
-import { goldenLog, goldenLogs, goldenRight, measuresTable } from './golden-logs';
+import {
+  drawRight,
+  labelsOf,
+  mostSquaresUp,
+  rightGraphOf,
+  stepsOf,
+  type GraphScale,
+  type GraphTable,
+} from '#core/graphs';
+import { goldenLog, goldenLogs, goldenRight, measuresTable, valuesTable } from './golden-logs';
 import { sampleLogs } from './sample-logs';
+
+/** One step above a side that the largest number would fill, where the paper has room for it. */
+const stepsToSpare = (table: GraphTable, { from, to, step }: GraphScale): number => {
+  if (table.form === 'measures') return 0;
+  const numbers =
+    table.form === 'counts'
+      ? table.rows.map(({ count }) => count)
+      : table.rows.map(({ exact }) => exact ?? 0);
+  return Math.max(...numbers) === to && (to - from) / step < mostSquaresUp ? 1 : 0;
+};
 
 describe('a right drawing', () => {
   it.each(goldenLogs)('of $name stays on its paper', ({ name }) => {
@@ -143,10 +161,40 @@ describe('a right drawing', () => {
     const right = rightGraphOf(log.graph, log.table, log.stage);
     if (!right.ok) throw new Error(right.error.kind);
     const { side, bottom } = drawRight(right.value);
+    const { scale } = right.value;
+    if (log.graph === 'picture-graph') {
+      expect(side.ticks).toEqual([]);
+      return;
+    }
     const ticks = log.graph === 'line-plot' ? bottom.ticks : side.ticks;
-    const wanted = log.graph === 'picture-graph' ? 0 : stepsOf(right.value.scale).length;
-    expect(ticks).toHaveLength(wanted);
+    const texts = ticks.map(({ text }) => text);
+    expect(texts.slice(0, scale.labels.length)).toEqual(scale.labels);
+    expect(ticks.length - stepsOf(scale).length).toBe(stepsToSpare(log.table, scale));
     ticks.forEach(({ at }, index) => expect(at - (ticks[0]?.at ?? 0)).toBe(index));
+  });
+
+  // Common practice, no source: nothing is drawn to the very end of a side, and a side that is
+  // given must not tell which number is the largest.
+  it.each([
+    ['ends a step above the largest of them', ['3', '12', '7'], '13'],
+    ['ends where the paper ends', ['3', '16', '7'], '16'],
+  ] as const)('of bars from 0 %s: %j', (_, texts, last) => {
+    const table = valuesTable('height', ['cm', '1 cm'], '2026-03-02', texts);
+    const right = rightGraphOf('bar-graph', table, 'grade-2');
+    if (!right.ok) throw new Error(right.error.kind);
+    for (const upright of [true, false]) {
+      const { side, bars, paper } = drawRight(right.value, { upright });
+      expect(side.ticks.at(-1)?.text).toBe(last);
+      const up = upright ? paper.rows : paper.columns;
+      expect(up).toBeGreaterThanOrEqual(Math.max(...bars.map(({ to }) => to)) + 1);
+    }
+  });
+
+  it('keeps the end of a scale that is above the largest by itself', () => {
+    const table = valuesTable('height', ['cm', '1 cm'], '2026-03-02', ['3', '23']);
+    const right = rightGraphOf('bar-graph', table, 'grade-3');
+    if (!right.ok) throw new Error(right.error.kind);
+    expect(drawRight(right.value).side.ticks.at(-1)?.text).toBe('24');
   });
 
   it('is made from a table that it does not change', () => {

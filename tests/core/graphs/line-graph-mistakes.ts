@@ -151,7 +151,9 @@ export const lineMistakes: Readonly<Record<string, PlantMistake>> = {
     return { drawing: { ...withSideTicks(drawing, ticks), points } };
   },
   'T7: a side that ends too soon': (_, drawing) => {
-    const ticks = drawing.side.ticks.slice(0, -1);
+    // Also the step to spare goes, where there is one: the highest point stands above the end.
+    const top = Math.max(...drawing.points.map(({ y }) => y));
+    const ticks = drawing.side.ticks.filter(({ at }) => at < top);
     return ticks.length < 2 ? null : { drawing: withSideTicks(drawing, ticks) };
   },
   'T8: a point one number too high or low': (_, drawing, pick) => slid(drawing, pick, 0, 1),

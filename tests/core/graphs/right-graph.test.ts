@@ -50,6 +50,57 @@ const inches = (text: string): number => {
   return (Number(over) * inch) / Number(under);
 };
 
+describe('a number written beside a tick', () => {
+  const inInches = { form: 'measures', unit: 'in' } as const;
+
+  // Wholes and parts by hand: 13/4 is 3 1/4, 5/2 is 2 1/2 (3.NF.A.3 and 4.NF.B.3 write such).
+  it.each([
+    ...[['13/4', '13/4'] as const, ['13/4 in', '13/4'] as const, ['13/4"', '13/4'] as const],
+    ...[['5/2', '5/2'] as const, ['5/2 inches', '5/2'] as const, [' 5 / 2 ', '5/2'] as const],
+    ...[['2 1/2', '5/2'] as const, ['2 1/2 in', '5/2'] as const, ['2½', '5/2'] as const],
+    ...[['2½ in', '5/2'] as const, ['12/4', '3'] as const, ['21/8', '21/8'] as const],
+    ...[['3/3', '1'] as const, ['5⁄2', '5/2'] as const, ['1/4', '1/4'] as const],
+  ])('says %j for %s inches', (text, exact) => {
+    expect(exactOfLabel(text, inInches)).toBe(inches(exact));
+  });
+
+  it('says parts of a centimetre too, and of an inch where the table is in centimetres', () => {
+    expect(exactOfLabel('5/2', { form: 'values', unit: 'cm' })).toBe(2.5 * cm);
+    expect(exactOfLabel('13/4 in', { form: 'values', unit: 'cm' })).toBe(3.25 * inch);
+  });
+
+  it.each([
+    ...['', ' ', 'ten', '7/3', '5/0', '0/0', '2 5/2', '1/2/3', '13/4/2', '13/4.5', '-5/2'],
+    ...['13/4 seeds', '1/2 of it', '13/', '/4', '9999999/2'],
+  ])('says nothing where it is %j', (text) => {
+    expect(exactOfLabel(text, inInches)).toBeNull();
+  });
+
+  it('says a whole number of things or nothing', () => {
+    const ofThings = ['12/4', '4/2', '13/4', '5/2'].map((text) =>
+      exactOfLabel(text, { form: 'counts' }),
+    );
+    expect(ofThings).toEqual([3, 2, null, null]);
+  });
+
+  it('is the same however the fraction is written', () => {
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 1, max: 2000 }),
+        fc.constantFrom(2, 4, 8, 16),
+        (over, under) => {
+          const [whole, rest] = [Math.floor(over / under), over % under];
+          const mixed = [whole || '', rest ? `${rest}/${under}` : ''].join(' ').trim();
+          const exact = inches(`${over}/${under}`);
+          expect(exactOfLabel(`${over}/${under}`, inInches)).toBe(exact);
+          expect(exactOfLabel(`${mixed} in`, inInches)).toBe(exact);
+        },
+      ),
+      { seed: 20261125, numRuns: 300 },
+    );
+  });
+});
+
 describe('the kind of graph', () => {
   const tables: Readonly<Record<GraphTable['form'], GraphTable>> = {
     counts: countsTable('days', { sun: 5, rain: 3 }),
@@ -231,6 +282,24 @@ describe('a scale of lengths', () => {
       expect(scaleOf(largest, unit, mark, stage)).toEqual(wanted);
     },
   );
+
+  // By 5, 10 and on in a frame that a grown-up gives: the made-up shadows of up to 168 cm, the
+  // made-up weeks of up to 29 mm of rain, and a bean of 30 cm.
+  it.each([
+    [168, 'cm', 20, 180],
+    [29, 'mm', 5, 30],
+    [30, 'cm', 5, 30],
+    [66, 'in', 5, 70],
+    [150, 'cm', 10, 150],
+  ] as const)('to %d %s goes in a given frame by %d to %d', (largest, unit, step, to) => {
+    const one = exactPerUnit(unit);
+    for (const stage of ['grade-1', 'grade-2'] as const) {
+      const mark = `1 ${unit}` as MarkId;
+      expect(lengthScale(largest * one, { unit, mark }, stage, 'by-fives')).toMatchObject({
+        value: { from: 0, step: step * one, to: to * one },
+      });
+    }
+  });
 
   it('is 0 to 1 where nothing but dry days was read', () => {
     expect(scaleOf(0, 'mm', '1 mm', 'grade-2')).toEqual([1, 1]);

@@ -66,4 +66,5 @@ const choiceSchema = v.object({
   to: day,
   told: v.nullable(told),
   mostKinds: v.nullable(v.pipe(v.number(), v.integer(), v.minValue(2), v.maxValue(12))),
+  givenSteps: v.exactOptional(v.literal(true)),
 });

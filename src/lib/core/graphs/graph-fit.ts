@@ -12,8 +12,8 @@ export const graphsByForm: Readonly<Record<GraphTable['form'], readonly GraphKin
 
 /**
  * Whether a child of this stage draws such a graph alone, beside a grown-up, or in a later grade:
- * bars from grade 2 on, line plots of whole units from grade 2 and of parts from grade 3, line
- * graphs always beside a grown-up. (Common Core 2.MD.D.9-10 and 3.MD.B.3-4; line graphs: time
+ * bars from grade 2 on (on a given scale by fives or tens beside a grown-up), line plots of whole
+ * units from grade 2 and of parts from grade 3, line graphs always beside a grown-up. (Common Core 2.MD.D.9-10 and 3.MD.B.3-4; line graphs: time
  * graphs are year 4 in England's curriculum.)
  * @example
  * graphFit('line-graph', { form: 'times' }, 'grade-3') // => 'guided'
@@ -25,7 +25,9 @@ export const graphFit = (graph: GraphKind, table: GraphTable, stage: Stage): Gra
     const isWhole = markById(table.mark).exact >= exactPerUnit(table.unit);
     return stage === 'grade-3' || (stage === 'grade-2' && isWhole) ? 'now' : 'later';
   }
-  return graph === 'bar-graph' && stage === 'grade-1' ? 'guided' : 'now';
+  if (graph !== 'bar-graph') return 'now';
+  const isGiven = table.form === 'values' && table.givenSteps === true;
+  return stage === 'grade-1' || isGiven ? 'guided' : 'now';
 };
 
 export type GraphFit = 'now' | 'guided' | 'later';

@@ -24,6 +24,11 @@ export interface ValueTable {
   readonly measured: string;
   readonly unit: Unit;
   readonly mark: MarkId;
+  /**
+   * A grown-up gives the frame, and its scale goes by 5, 10 and on, because unit by unit the bars
+   * are taller than the paper. Only in stages whose bars go by single units.
+   */
+  readonly givenSteps?: true;
   readonly rows: readonly ValueRow[];
 }
 

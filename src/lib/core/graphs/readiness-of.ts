@@ -1,7 +1,8 @@
 import type { Stage } from '#core/journal';
 import { graphFit, graphsByForm } from './graph-fit';
 import type { GraphTable } from './graph-table';
-import { rightGraphOf, type NoGraph } from './right-graph-of';
+import type { NoGraph } from './no-graph';
+import { rightGraphOf } from './right-graph-of';
 import { standardsOf, type Subject } from './standards-of';
 import type { GraphReadiness, Missing } from './table-offer';
 

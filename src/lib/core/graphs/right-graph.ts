@@ -1,5 +1,6 @@
 import type { Stage } from '#core/journal';
 import type { GraphKind, GraphTable } from './graph-table';
+import type { StepRange } from './labels-of';
 
 /**
  * What a right graph of a table has, said as data: not one drawing, but what every right drawing
@@ -25,4 +26,10 @@ export interface GraphScale {
   readonly step: number;
   /** The numbers as a child writes them, from `from` to `to`. */
   readonly labels: readonly string[];
+}
+
+/** What a table makes of a graph before it has words. Not part of the public door. */
+export interface RightParts {
+  readonly scale: StepRange;
+  readonly keyValue: number | null;
 }

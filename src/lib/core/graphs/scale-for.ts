@@ -17,23 +17,25 @@ export const countScale = (largest: number, stage: Stage): Result<StepRange, Too
   fromZero(largest, stage === 'grade-3' ? niceTimes : [1]);
 
 /**
- * A scale from 0 for lengths. Bars in grades 1 and 2 go by single units; elsewhere a step is the
+ * A scale from 0 for lengths. Bars in grades 1 and 2 go by single units, or by 5, 10 and on in a
+ * frame that a grown-up gives; elsewhere a step is the
  * finest of a half or quarter inch, a unit, 2, 5, 10 of them and on that fits the paper. Parts of
  * a metric unit, which need decimals, and parts of anything in grades 1 and 2, are taken only
  * where whole units would leave fewer than four squares. A step is never finer than the mark.
  * @example
  * lengthScale(120000000, { unit: 'cm', mark: '1 cm' }, 'grade-2', 'single-unit').value // => { from: 0, to: 120000000, step: 10000000 }
  * lengthScale(220000000, { unit: 'cm', mark: '1 cm' }, 'grade-3', 'any-step').value // => { from: 0, to: 220000000, step: 20000000 }
+ * lengthScale(220000000, { unit: 'cm', mark: '1 cm' }, 'grade-2', 'by-fives').value // => { from: 0, to: 250000000, step: 50000000 }
  * lengthScale(220000000, { unit: 'cm', mark: '1 cm' }, 'grade-2', 'single-unit') // => { ok: false, error: { kind: 'too-tall', need: 22, room: 16 } }
  */
 export const lengthScale = (
   largest: number,
   { unit, mark }: ReadTo,
   stage: Stage,
-  steps: 'single-unit' | 'any-step',
+  steps: 'single-unit' | 'by-fives' | 'any-step',
 ): Result<StepRange, TooTall> => {
   const one = Math.max(exactPerUnit(unit), markById(mark).exact);
-  const times = steps === 'single-unit' ? [1] : niceTimes;
+  const times = { 'single-unit': [1], 'by-fives': timesByFives, 'any-step': niceTimes }[steps];
   const wholes = times.map((each) => each * one);
   const parts = partsOf(unit, mark);
   const wantsParts =
@@ -67,6 +69,8 @@ interface ReadTo {
 }
 
 const niceTimes = [1, 2, 5, 10, 20, 50, 100, 200, 500, 1000, 2000, 5000, 10000];
+/** Children count on by fives and tens before they meet a scale (2.NBT.A.2, from memory). */
+const timesByFives = niceTimes.filter((times) => times >= 5);
 const fewestSquares = 4;
 
 const fromZero = (largest: number, steps: readonly number[]): Result<StepRange, TooTall> => {

@@ -53,6 +53,8 @@ export interface TableChoice {
   readonly told: ToldIn | null;
   /** The most kinds a table of counts may have: the smallest are put together as one. */
   readonly mostKinds: number | null;
+  /** A table of values for a frame that a grown-up gives, with a scale by 5, 10 and on. */
+  readonly givenSteps?: true;
 }
 
 export interface ToldIn {

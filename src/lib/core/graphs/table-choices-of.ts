@@ -8,11 +8,13 @@ import type {
   Stage,
 } from '#core/journal';
 import { seriesOf, type Series } from '#core/series';
+import { formBySource } from './form-by-source';
+import type { GraphTable } from './graph-table';
 import { notRightFor } from './not-right-for';
 import type { TableSource } from './table-choice';
 import type { TableOffer, TableQuestion, TableVariant } from './table-offer';
-import { variantsOf, isReady } from './table-variants';
-import type { GraphTable } from './graph-table';
+import { tableVariants } from './table-variants';
+import { isReady } from './variant-order';
 
 /**
  * What can be drawn of an investigation today: every way its logs make a table, with the graphs
@@ -57,8 +59,8 @@ export interface OfferMaterial {
 }
 
 const offerOf = (source: TableSource, material: OfferMaterial): readonly TableOffer[] => {
-  const { variants, form } = variantsOf(source, logsFor(source, material), material);
-  const [best, ...others] = variants;
+  const form = formBySource[source];
+  const [best, ...others] = tableVariants(source, logsFor(source, material), material);
   if (!best || best.have < (fewestBySource[source] ?? 0) || hasOneKind(source, best)) return [];
   return [
     {

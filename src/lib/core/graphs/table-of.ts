@@ -43,7 +43,9 @@ export const tableFrom = (
   const counts = countTable(choice, logs);
   if (counts) return counts;
   const { source, told } = choice;
-  return told ? (builders[source]?.({ logs, first, notebook, told }) ?? null) : null;
+  const table = told ? builders[source]?.({ logs, first, notebook, told }) : null;
+  if (table?.form === 'values' && choice.givenSteps) return { ...table, givenSteps: true };
+  return table ?? null;
 };
 
 interface Material {

@@ -1,7 +1,7 @@
 import type { GraphFit } from './graph-fit';
 import type { GraphKind, GraphTable } from './graph-table';
 import type { NotRight } from './not-right-for';
-import type { NoGraph } from './right-graph-of';
+import type { NoGraph } from './no-graph';
 import type { StandardCode } from './standards-of';
 import type { TableChoice, TableSource } from './table-choice';
 

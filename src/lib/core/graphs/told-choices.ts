@@ -26,8 +26,8 @@ export interface ToldWay {
 
 /**
  * The unit and mark that logs were read in: the unit of most of the readings (the planned one of
- * two that are equally many), and the finest mark of them; where some of them lie beside it (tenths among quarters), the coarsest mark that all
- * lie on. Not part of the public door.
+ * two that are equally many), and the finest mark of them; where some of them lie beside it (tenths
+ * among quarters), the coarsest mark that all lie on. Not part of the public door.
  */
 export const toldAsRead = (logs: readonly Series[]): ToldIn | null => {
   const [first] = logs;
@@ -38,8 +38,9 @@ export const toldAsRead = (logs: readonly Series[]): ToldIn | null => {
 };
 
 /**
- * Other ways, the truest first: all in one unit where two were read; to a coarser mark; in the
- * usual unit of the other system, in grades 1 and 2 to whole units. Not part of the public door.
+ * Other ways, the truest first: all in one unit where two were read; to a coarser mark; in another
+ * unit that some were read in, or the usual one of the other system, in grades 1 and 2 to whole
+ * units. Not part of the public door.
  */
 export const toldOtherwise = (
   logs: readonly Series[],
@@ -47,11 +48,11 @@ export const toldOtherwise = (
   stage: Stage,
 ): readonly ToldWay[] => {
   if (!isLengthUnit(unit)) return [];
-  const isMixed = readsOf(logs).some((each) => each.unit !== unit && isLengthUnit(each.unit));
+  const isMixed = unitsRead(logs).some((each) => each !== unit && isLengthUnit(each));
   const same = marksFor(unit)
     .filter(({ id, exact }) => exact > markById(mark).exact && fits(id, unit))
     .toReversed();
-  const others = toldUnits(unit).filter(
+  const others = [...new Set([...unitsRead(logs), ...toldUnits(unit)])].filter(
     (each): each is LengthUnit => each !== unit && isLengthUnit(each),
   );
   return [
@@ -71,6 +72,9 @@ export const toldOtherwise = (
 
 const readsOf = (logs: readonly Series[]): readonly Measured[] =>
   logs.flatMap(({ days }) => days.flatMap(({ readings }) => readings.flatMap(({ all }) => all)));
+
+const unitsRead = (logs: readonly Series[]): readonly Unit[] =>
+  readsOf(logs).map(({ unit }) => unit);
 
 const unitOfMost = (read: readonly Measured[], planned: Unit): Unit => {
   const countByUnit = new Map<Unit, number>([[planned, 0]]);
