@@ -6,6 +6,7 @@ import {
   type DrawingId,
   type EntryId,
   type JournalEntry,
+  type LessonId,
   type Notebook,
 } from '#core/journal';
 import {
@@ -81,6 +82,33 @@ const everyCare: readonly JournalEntry[] = [
   written(43, { kind: 'caution-put-away', caution: 'soil', day: civilDay('2026-03-05') }),
 ];
 
+const lesson = anId<LessonId>(501);
+const everyTeaching: readonly JournalEntry[] = [
+  written(71, {
+    kind: 'lesson-made',
+    ...{
+      lesson,
+      investigation: heights,
+      specimen: bean,
+      graph: 'line-plot',
+      choice: { of: 'all' },
+    },
+    ...{ purpose: 'read-a-line-plot', minutes: 20, stage: 'grade-2', seed: 7 },
+  }),
+  written(72, { kind: 'lesson-changed', lesson, to: { opener: 'Hold the ruler.' } }),
+  written(73, { kind: 'lesson-given', lesson, day }),
+  written(74, {
+    kind: 'question-answered',
+    ...{ lesson, question: { template: 'R1' }, day, answer: '5 cm', how: 'alone' },
+  }),
+  written(75, { kind: 'question-written', lesson, level: 'read', day, text: 'How tall was it?' }),
+  written(76, {
+    kind: 'review-answered',
+    ...{ item: { name: 'ruler' }, day, answer: '3', outcome: 'rest' },
+  }),
+  written(77, { kind: 'evidence-noted', person: child, skill: 'reads-a-bar', how: 'seen', day }),
+];
+
 const everyKind: readonly JournalEntry[] = [
   ...begun,
   took(5, '2026-03-10', 1),
@@ -117,7 +145,8 @@ const everyKind: readonly JournalEntry[] = [
     found: 'It grew.',
   }),
   ...everyCare,
-  { ...took(44, '2026-03-13', 5), kind: 'moon-seen', phase: 'half' } as unknown as JournalEntry,
+  ...everyTeaching,
+  { ...took(90, '2026-03-13', 5), kind: 'moon-seen', phase: 'half' } as unknown as JournalEntry,
 ];
 
 describe('fold', () => {
@@ -325,5 +354,32 @@ describe('careful measuring adds up', () => {
 
   it('F12 a caution is put away from the last day it was put away on', () => {
     expect(foldEntries(everyCare).cautionsPutAway.get('soil')).toBe('2026-03-12');
+  });
+});
+
+describe('teaching adds up', () => {
+  it('F13 a lesson keeps its changes in order and the days it was given on', () => {
+    const changed = written(78, { kind: 'lesson-changed', lesson, to: { opener: 'Look.' } });
+    const notebook = foldEntries([changed, ...everyTeaching]);
+    expect(notebook.lessons.get(lesson)).toMatchObject({
+      seed: 7,
+      changes: [{ opener: 'Hold the ruler.' }, { opener: 'Look.' }],
+      givenOn: ['2026-03-12'],
+    });
+  });
+
+  it('F13 answers, questions, reviews and evidence stay as crossed-out lines', () => {
+    const back = [74, 75, 76, 77].map((entry, index) => takenBack(80 + index, entry));
+    const { answers, ownQuestions, reviews, evidence } = foldEntries([...everyTeaching, ...back]);
+    for (const lines of [answers, ownQuestions, reviews, evidence]) {
+      expect(lines).toHaveLength(1);
+      expect(lines[0]?.takenBack).not.toBeNull();
+    }
+  });
+
+  it('F13 a lesson that was taken back is gone, and comes back', () => {
+    expect(foldEntries([...everyTeaching, takenBack(80, 71)]).lessons.size).toBe(0);
+    const undone = [...everyTeaching, takenBack(80, 71), takenBack(81, 80)];
+    expect(foldEntries(undone).lessons.size).toBe(1);
   });
 });

@@ -18,6 +18,7 @@ import {
   unit,
   why,
 } from './field-schemas';
+import { teachingBodies } from './teaching-bodies';
 import * as words from './vocabulary';
 
 const person = {
@@ -118,5 +119,6 @@ export const bodySchemas = {
   },
   'drawing-finished': { drawing: drawingId },
   ...careBodies,
+  ...teachingBodies,
   'entry-taken-back': { entry: entryId, why },
 } as const;

@@ -2,7 +2,7 @@ import * as v from 'valibot';
 import { isCivilDay, isClockTime, type CivilDay, type ClockTime } from '#core/calendar';
 import { isMarkId, type MarkId, type Unit } from '#core/measure';
 import { isId, type AnyId, type DeviceId, type EntryId } from './id';
-import type { DrawingId, InvestigationId, PersonId, SpecimenId } from './id';
+import type { DrawingId, InvestigationId, LessonId, PersonId, SpecimenId } from './id';
 import { isStamp, type Stamp } from './stamp';
 
 /** The fields that entries are made of, each with the limits it is checked against at a door. */
@@ -18,6 +18,7 @@ export const personId = id<PersonId>();
 export const investigationId = id<InvestigationId>();
 export const specimenId = id<SpecimenId>();
 export const drawingId = id<DrawingId>();
+export const lessonId = id<LessonId>();
 
 /** Data whose form belongs to a higher part of core, which decodes it when it is used. */
 export const sheet = v.record(v.string(), v.unknown());

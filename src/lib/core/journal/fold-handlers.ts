@@ -3,6 +3,7 @@ import type { EntryKind } from './entry-schema';
 import type { FoldHandler } from './fold-handler';
 import { logOf } from './fold-state';
 import { lineOf } from './line';
+import { teachingHandlers } from './teaching-handlers';
 
 /**
  * What each kind of entry adds to the notebook. The effect of most kinds vanishes when they are
@@ -117,6 +118,7 @@ export const foldHandlers: { readonly [Kind in EntryKind]: FoldHandler<Kind> } =
     if (!takenBack) state.drawingFinishedById.set(entry.drawing, entry);
   },
   ...careHandlers,
+  ...teachingHandlers,
   'entry-taken-back': () => {},
 };
 

@@ -1,5 +1,6 @@
 import type { EntryOf } from './entry-schema';
 import { emptyFoldCare, type FoldCare } from './fold-care';
+import { emptyFoldTeaching, type FoldTeaching } from './fold-teaching';
 import type { DrawingId, EntryId, InvestigationId, PersonId, SpecimenId } from './id';
 import type { TakenBack } from './line';
 import type * as notebook from './notebook';
@@ -16,6 +17,7 @@ export interface FoldState {
   readonly drawingSavedById: Map<DrawingId, EntryOf<'drawing-saved'>[]>;
   readonly drawingFinishedById: Map<DrawingId, EntryOf<'drawing-finished'>>;
   readonly care: FoldCare;
+  readonly teaching: FoldTeaching;
   readonly readingsTaken: TakenReading[];
   readonly correctionsByReading: Map<EntryId, EntryOf<'reading-corrected'>[]>;
   readonly removalsByInvestigation: Map<InvestigationId, EntryOf<'investigation-removed'>[]>;
@@ -32,6 +34,7 @@ export const emptyFoldState = (): FoldState => ({
   drawingSavedById: new Map(),
   drawingFinishedById: new Map(),
   care: emptyFoldCare(),
+  teaching: emptyFoldTeaching(),
   readingsTaken: [],
   correctionsByReading: new Map(),
   removalsByInvestigation: new Map(),

@@ -74,6 +74,7 @@ function finish(
   return {
     ...{ title, people, investigations, specimens, logBySpecimen, notes, drawings, removed },
     ...state.care,
+    ...state.teaching,
     ...{ entryCount, notUnderstoodCount, lastStamp },
   };
 }

@@ -6,7 +6,9 @@ export type PersonId = Brand<string, 'PersonId'>;
 export type InvestigationId = Brand<string, 'InvestigationId'>;
 export type SpecimenId = Brand<string, 'SpecimenId'>;
 export type DrawingId = Brand<string, 'DrawingId'>;
-export type AnyId = EntryId | DeviceId | PersonId | InvestigationId | SpecimenId | DrawingId;
+export type LessonId = Brand<string, 'LessonId'>;
+export type AnyId =
+  EntryId | DeviceId | PersonId | InvestigationId | SpecimenId | DrawingId | LessonId;
 
 /**
  * A new id: a UUID version 7, which sorts by the moment it was made.

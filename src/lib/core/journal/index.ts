@@ -11,6 +11,7 @@ export type {
   DrawingId,
   EntryId,
   InvestigationId,
+  LessonId,
   PersonId,
   SpecimenId,
 } from './id';
@@ -18,4 +19,5 @@ export type { TakenBack } from './line';
 export { middleReading } from './middle-reading';
 export type * from './notebook';
 export { isStamp, momentOfStamp, nextStamp, stampOf, type Stamp } from './stamp';
+export type * from './teaching';
 export * from './vocabulary';

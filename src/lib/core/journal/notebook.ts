@@ -3,11 +3,12 @@ import type { MarkId, Measured, Unit } from '#core/measure';
 import type { CareOfNotebook } from './care';
 import type { DrawingId, EntryId, InvestigationId, PersonId, SpecimenId } from './id';
 import type { Line } from './line';
+import type { TeachingOfNotebook } from './teaching';
 import type { Stamp } from './stamp';
 import type * as words from './vocabulary';
 
 /** The notebook as it stands: what a journal's entries add up to. See SPEC.md. */
-export interface Notebook extends CareOfNotebook {
+export interface Notebook extends CareOfNotebook, TeachingOfNotebook {
   readonly title: string | null;
   readonly people: ReadonlyMap<PersonId, Person>;
   /** In the order they were begun. Removed ones are not here. */

@@ -70,6 +70,20 @@ export type LeafColour = (typeof leafColours)[number];
 export const stemStands = ['by-itself', 'leans', 'lies-down'] as const;
 export type StemStand = (typeof stemStands)[number];
 
+export const lessonMinutes = [20, 30, 40] as const;
+export type LessonMinutes = (typeof lessonMinutes)[number];
+
+/** How a skill showed itself: evidence, never a score. */
+export const evidenceLevels = ['seen', 'with-help', 'alone'] as const;
+export type EvidenceLevel = (typeof evidenceLevels)[number];
+
+export const ownQuestionLevels = ['read', 'between'] as const;
+export type OwnQuestionLevel = (typeof ownQuestionLevels)[number];
+
+/** Whether an item of the daily review can rest a while, or comes again on the next school day. */
+export const reviewOutcomes = ['rest', 'again'] as const;
+export type ReviewOutcome = (typeof reviewOutcomes)[number];
+
 /** Where an investigation began: with the child's own question, or as a made-up sample. */
 export const origins = ['ours', 'made-up'] as const;
 export type Origin = (typeof origins)[number];
