@@ -1,55 +1,33 @@
 import type { Quantity } from '#core/journal';
 
-/** What can hurt someone in this work. The words are the face's; local advice always prevails. */
+/**
+ * What can hurt someone in this work, the gravest first. The words, with the source of each, are
+ * the face's; local advice always prevails.
+ */
 export const cautions = [
   'sun',
   'thunder',
   'beans',
+  'water',
   'treated-seed',
   'small-parts',
-  'soil',
   'allergy',
+  'soil',
   'unknown-plants',
+  'heat-lamp',
   'glass',
   'sharp-tools',
-  'water',
   'outdoors',
 ] as const;
 export type Caution = (typeof cautions)[number];
 
 /**
- * The cautions to show a grown-up when an investigation is set up, the gravest first.
- * (Which caution belongs to which work: common practice, no source; the sources of each caution
- * stand beside its words.)
- *
- * @example
- * cautionsAtSetUp('shadow')[0] // => 'sun'
- */
-export const cautionsAtSetUp = (quantity: Quantity): readonly Caution[] => atSetUp[quantity];
-
-/**
- * The cautions that stand on the page each time a reading is taken.
+ * The cautions that stand on the page each time a reading is taken, also when every other caution
+ * was put away: the harm they speak of does not hurt while it is done, or comes without a sign.
  * @example
  * cautionsAtReading('rain') // => ['thunder']
  */
 export const cautionsAtReading = (quantity: Quantity): readonly Caution[] => atReading[quantity];
-
-const atSetUp: Readonly<Record<Quantity, readonly Caution[]>> = {
-  'plant-height': [
-    'beans',
-    'treated-seed',
-    'small-parts',
-    'allergy',
-    'soil',
-    'unknown-plants',
-    'glass',
-    'sharp-tools',
-  ],
-  rain: ['thunder', 'water', 'glass', 'outdoors'],
-  shadow: ['sun', 'thunder', 'sharp-tools', 'outdoors'],
-  length: [],
-  'daily-kind': ['sun', 'thunder'],
-};
 
 const atReading: Readonly<Record<Quantity, readonly Caution[]>> = {
   'plant-height': [],

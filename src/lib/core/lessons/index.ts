@@ -1,2 +1,15 @@
-export { cautions, cautionsAtReading, cautionsAtSetUp, type Caution } from './caution';
+export { betweenMarksTask, wholesAround } from './between-marks-task';
+export { cautions, cautionsAtReading, type Caution } from './caution';
+export {
+  cautionPlaces,
+  cautionsAtSetUp,
+  cautionsDue,
+  mayBePutAway,
+  type CautionFacts,
+  type CautionPlace,
+} from './cautions-due';
+export { judgeRulerTask, type RulerJudgement } from './judge-ruler-task';
+export { offZeroTask, offZeroTaskOf, type OffZeroError, type OffZeroPlace } from './off-zero-task';
+export type { RulerSlip, RulerTask } from './ruler-task';
 export { starters, unitAndMark, unitFamilies, type Starter, type UnitFamily } from './starter';
+export { zeroCheck, zeroFixes, type ZeroCheck, type ZeroFix } from './zero-check';

@@ -1,5 +1,6 @@
 export { cautionWords } from './cautions';
 export { childCautionWords, localAdvice } from './child-cautions';
+export { everyChildCaution } from './every-child-caution';
 export {
   blankWords,
   columnWords,
