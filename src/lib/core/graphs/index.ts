@@ -102,7 +102,27 @@ export { fewestByForm, fewestForTable, numbersIn, readinessOf } from './readines
 export { standardCodes, standardsOf, type StandardCode, type Subject } from './standards-of';
 export { tableChoicesOf } from './table-choices-of';
 export type * from './table-offer';
-export { sortCards, type SortCard } from './sort-cards';
+export { sortCards, type SortCard, type SortStrip } from './sort-cards';
+export {
+  isTallyTable,
+  sortedOtherwise,
+  tallyTable,
+  tallyUses,
+  type ChildTally,
+  type SortedOtherwise,
+  type TallyCard,
+  type TallyTable,
+  type TallyUse,
+} from './child-tally';
+export {
+  sortingStep,
+  tallyToSort,
+  withoutLastPick,
+  withPick,
+  type SortingStep,
+} from './sorting-steps';
+export { keptTally, type TallyError } from './kept-tally';
+export { tableOfDrawing, type TableOfDrawing } from './table-of-drawing';
 export { lookAtBarGraph } from './look-at-bar-graph';
 export { lookAtDrawing } from './look-at-drawing';
 export { lookAtLineGraph } from './look-at-line-graph';

@@ -1,25 +1,37 @@
 import { formatDay, type CivilDay } from '#core/calendar';
 import type { Notebook } from '#core/journal';
-import { formatMeasured } from '#core/measure';
-import type { SeriesDay } from '#core/series';
+import { formatExact } from '#core/measure';
 import { chosenSeries } from './chosen-series';
 import type { CountTable } from './graph-table';
+import { sortedThings, type Amount, type SortedThing } from './sorted-things';
 import type { TableChoice } from './table-choice';
-import { stateKinds, wetKinds } from './table-words';
 
-/** One thing a child sorts before counting: a day, what the log says of it, and its kind. */
+/** One thing a child sorts before counting: a day or a reading, and what the log says of it. */
 export interface SortCard {
-  readonly day: string;
+  /** Its own name in the log: the day, or the reading. */
+  readonly thing: string;
+  readonly day: CivilDay;
+  /** The day as a child reads it. */
+  readonly label: string;
   readonly says: string;
-  /** The row of the table it belongs to. */
+  /** Two heights to compare, the day before first: each as a share of the taller one. Else none. */
+  readonly strips: readonly SortStrip[];
+  /** The row of the log's table it belongs to. */
   readonly kind: string;
 }
 
+export interface SortStrip {
+  readonly label: string;
+  readonly says: string;
+  /** From 0 to 1. */
+  readonly share: number;
+}
+
 /**
- * The days behind a table of counts, as cards to be sorted into its kinds one by one: sorting
- * first is what makes a table understood (Garcia-Mila et al. 2014, Mathematical Thinking and
- * Learning 16(3)). None where a kind cannot be seen on one day by itself (how much it grew), or
- * where the cards would not add up to the table.
+ * The days (or readings) behind a table of counts, as cards to be sorted into its kinds one by
+ * one, in the order of the days: sorting first is what makes a table understood (Garcia-Mila et
+ * al. 2014, Mathematical Thinking and Learning 16(3)). For each row there are as many cards as the
+ * table counts. None for a table that counts nothing.
  * @param today the day it is where the family is
  * @example
  * sortCards({ source: 'growth-days', specimens: [], from: '2026-03-02', to: '2026-03-10' }, { form: 'counts', counted: 'days', rows: [] }, foldEntries([]), '2026-03-10') // => []
@@ -30,52 +42,46 @@ export function sortCards(
   notebook: Notebook,
   today: CivilDay,
 ): readonly SortCard[] {
-  const saysOf = saysBySource[choice.source];
-  if (!saysOf) return [];
+  const sorted = sortedThings(choice.source, chosenSeries(choice, notebook, today));
   const labels = table.rows.map(({ label }) => label);
   const together = labels.at(-1) ?? '';
-  const cards = chosenSeries(choice, notebook, today)
-    .flatMap(({ days }) => days)
-    .flatMap((day) => saysOf(day).map((said) => ({ day: day.day, ...said })))
-    .map(({ day, says, kind }) => ({
-      ...{ at: day, day: formatDay(day, 'short'), says },
-      kind: labels.includes(kind) ? kind : together,
-    }));
-  const own = cards.filter(
-    (card, index) =>
-      cards.findIndex((each) => each.at === card.at && each.kind === card.kind) === index,
+  const cardByKey = new Map<string, SortCard>();
+  for (const thing of sorted?.things ?? []) {
+    const kind = labels.includes(thing.kind) ? thing.kind : together;
+    const key = JSON.stringify([thing.thing, kind]);
+    const known = cardByKey.get(key);
+    cardByKey.set(key, known ? alsoSaying(known, thing) : cardOf(thing, kind));
+  }
+  return [...cardByKey.values()].toSorted((one, other) =>
+    one.day < other.day ? -1 : one.day > other.day ? 1 : 0,
   );
-  const adds = table.rows.every(
-    ({ label, count }) => own.filter(({ kind }) => kind === label).length === count,
-  );
-  return adds
-    ? own
-        .toSorted((one, other) => (one.at < other.at ? -1 : one.at > other.at ? 1 : 0))
-        .map(({ day, says, kind }) => ({ day, says, kind }))
-    : [];
 }
 
-type Said = Pick<SortCard, 'says' | 'kind'>;
+const cardOf = (thing: SortedThing, kind: string): SortCard => ({
+  ...{ thing: thing.thing, day: thing.day, label: formatDay(thing.day, 'short') },
+  ...{ says: saysOf(thing), strips: stripsOf(thing), kind },
+});
 
-const saysBySource: Readonly<
-  Partial<Record<TableChoice['source'], (day: SeriesDay) => readonly Said[]>>
-> = {
-  'kind-days': ({ words }) => words.map(({ word }) => ({ says: word, kind: word })),
-  'weather-days': ({ readings }) =>
-    readings.flatMap(({ weather }) => (weather ? [{ says: weather, kind: weather }] : [])),
-  'wet-days': ({ state, readings }) => {
-    if (state === 'trace') return [{ says: wetKinds.trace, kind: wetKinds.trace }];
-    if (state !== 'number' || readings.some(({ spanDays }) => spanDays > 1)) return [];
-    const wettest = readings.toSorted((one, two) => two.counted.exact - one.counted.exact)[0];
-    if (!wettest) return [];
-    const kind = wettest.counted.exact > 0 ? wetKinds.wet : wetKinds.dry;
-    return [{ says: formatMeasured(wettest.counted), kind }];
-  },
-  'state-days': ({ state, planned, readings }) => {
-    if (state === 'word' || (state === 'blank' && !planned)) return [];
-    const read = readings.at(-1);
-    return [
-      { says: read ? formatMeasured(read.counted) : stateKinds[state], kind: stateKinds[state] },
-    ];
-  },
+/** A day with two of the kinds that are put together is one card that says both. */
+const alsoSaying = (card: SortCard, thing: SortedThing): SortCard => {
+  const says = saysOf(thing);
+  return card.says.split(', ').includes(says) ? card : { ...card, says: `${card.says}, ${says}` };
+};
+
+const saysOf = ({ says, of, before }: SortedThing): string => {
+  const text = before ? `${textOf(before.read)}, then ${textOf(says)}` : textOf(says);
+  return of === undefined ? text : `${of}: ${text}`;
+};
+
+const textOf = (says: string | Amount): string =>
+  typeof says === 'string' ? says : formatExact(says.exact, says.unit, says.mark);
+
+const stripsOf = ({ day, says, before }: SortedThing): readonly SortStrip[] => {
+  if (!before || typeof says === 'string') return [];
+  const tallest = Math.max(before.read.exact, says.exact);
+  const strip = (on: CivilDay, read: Amount): SortStrip => ({
+    ...{ label: formatDay(on, 'short'), says: textOf(read) },
+    share: tallest > 0 ? Math.max(0, read.exact) / tallest : 0,
+  });
+  return [strip(before.day, before.read), strip(day, says)];
 };
