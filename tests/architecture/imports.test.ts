@@ -16,7 +16,7 @@ const coreOrder = [
   ['lessons'],
   ['exchange'],
 ];
-const purePackages = ['valibot', 'convert-units', 'simple-statistics', 'd3-dsv'];
+const purePackages = ['valibot', 'convert-units', 'simple-statistics', 'd3-dsv', 'suncalc'];
 
 const root = process.cwd();
 const files = readdirSync(join(root, 'src'), { recursive: true, encoding: 'utf8' })

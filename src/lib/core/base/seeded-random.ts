@@ -8,7 +8,7 @@ export type Random = () => number;
  * Source: SplitMix64, G. L. Steele, D. Lea and C. H. Flood, "Fast Splittable Pseudorandom Number
  * Generators" (OOPSLA 2014); the upper 53 bits of each word are used, as many as a double holds.
  * @example
- * seededRandom(1234567)() // => 6457827717110365317 / 2 ** 64
+ * seededRandom(1234567)() // => Number(6457827717110365317n >> 11n) / 2 ** 53
  */
 export const seededRandom = (seed: number): Random => {
   if (!Number.isSafeInteger(seed)) throw new RangeError(`${seed} is no whole number for a seed`);

@@ -30,6 +30,13 @@ export { decimalText, perDayText } from './per-day-text';
 export { rainTotals, type RainPeriod, type RainTotal } from './rain-totals';
 export { shadowDays, type ShadowDay } from './shadow-days';
 export { shapeOf, type Shape } from './shape';
+export {
+  checkShadow,
+  noonShadow,
+  type NoonShadow,
+  type NoonShadowError,
+  type ShadowCheck,
+} from './sun-check';
 export { toldUnits, unitReadIn } from './told-units';
 export { trendNeeds, trendOf, type Trend, type TrendError, type TrendLine } from './trend';
 export type { UndefinedStatistic } from './undefined-statistic';
