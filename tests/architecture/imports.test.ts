@@ -13,6 +13,7 @@ const coreOrder = [
   ['series'],
   ['growth'],
   ['graphs'],
+  ['questions'],
   ['lessons'],
   ['exchange'],
 ];
