@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { addDays, civilDay, daysBetween, yearOf } from '#core/calendar';
 import { amountIn, rainTotals, shadowDays, wetDays, type RainTotal } from '#core/growth';
-import { exactPerUnit } from '#core/measure';
+import { exactPerUnit, formatExact, liesOnMark } from '#core/measure';
 import { seriesWith, shadowSeries } from '../graphs/small-series';
 import rain from '../../reference/rain.json';
 import seattle from '../../reference/rain_seattle.csv?raw';
@@ -24,6 +24,15 @@ const years = Object.entries(rain.years);
 const months = years.flatMap(([, year]) => year.months);
 const yearlyLog = (year: string) =>
   seattleLog.points.filter((point) => String(yearOf(point.day)) === year);
+
+/** A year of it in hundredths of an inch: 0.1 mm is 50/127 of one, so no day falls half-way. */
+const inchLog = (year: string) => {
+  const days = rows.filter(([day]) => day!.startsWith(year));
+  return seriesWith(
+    days.map(([, mm]) => Math.round((Math.round(Number(mm) * 10) * 50) / 127) / 100),
+    { first: `${year}-01-01`, unit: 'in', mark: '0.01 in', quantity: 'rain' },
+  );
+};
 
 /** ISO 8601: a week belongs to the year of its Thursday. */
 const isoWeekOf = ({ firstDay }: RainTotal): string => {
@@ -49,6 +58,20 @@ describe('rain added up', () => {
     const total = rainTotals(seattleLog, 'year').find(({ firstDay }) => firstDay.startsWith(year))!;
     const amount = amountIn(total.exact, ['0.1 mm'], 'in');
     expect(amount).toEqual({ text: `${each.year.total_in_exact_2dp} in`, isAbout: true });
+  });
+
+  // The same days as an observer in the United States writes them, each to the nearest 0.01 in.
+  it.each(years)('of %s, read in inches each day, is the published sum of those', (year, each) => {
+    const log = inchLog(year);
+    const totals = rainTotals(log, 'month');
+    const exact = totals.reduce((sum, total) => sum + total.exact, 0);
+    expect(formatExact(exact, 'in', '0.01 in', { trailingZeros: 'keep' })).toBe(
+      `${each.year['sum_of_days_each_rounded_to_0.01_in']} in`,
+    );
+    expect(rainTotals(log, 'year').map((total) => total.exact)).toEqual([exact]);
+    expect(amountIn(exact, ['0.01 in'], 'in').isAbout).toBe(false);
+    // Every reading is a whole number of hundredths, so no month can carry a part of one.
+    for (const total of totals) expect(liesOnMark(total.exact, '0.01 in')).toBe(true);
   });
 
   it('of each of the 36 months is the published total', () => {
@@ -81,6 +104,7 @@ describe('wet days', () => {
     expect(wetDays(yearlyLog(year))).toMatchObject({
       daysRead: each.year.days,
       moreThanNothing: each.year.wet_days_gt_0,
+      atLeastAHundredthInch: each.year['days_ge_0.254mm(0.01in)'],
       atLeastOneMillimetre: each.year.days_ge_1mm,
     });
   });
@@ -151,6 +175,40 @@ describe('a rain log with holes', () => {
       traceDays: 1,
       daysWithout: 2,
     });
+  });
+
+  it('counts traces as 0 in the sum, but neither as dry nor as without', () => {
+    const log = seriesWith(['trace', 'trace', 'trace', 'trace', 'trace', 'trace', 'trace'], {
+      ...{ unit: 'in', mark: '0.01 in' },
+    });
+    // Any number of traces adds up to a trace (NWSM 10-1315, from memory).
+    expect(rainTotals(log, 'week')).toMatchObject([
+      { exact: 0, traceDays: 7, daysWithout: 0, readings: [] },
+    ]);
+    expect(wetDays(log.points)).toMatchObject({ daysRead: 0, moreThanNothing: 0 });
+  });
+
+  it('adds quarter inches and hundredths exactly', () => {
+    const log = seriesWith([0.25, 0.75, 0.5, 0, 0.01, 0.02, 0.07], { unit: 'in', mark: '0.01 in' });
+    expect(rainTotals(log, 'week')[0]!.exact).toBe(Math.round(1.6 * exactPerUnit('in')));
+  });
+
+  it('keeps the two thresholds of a wet day apart', () => {
+    // The third is 0.01 in exactly.
+    const log = seriesWith([0.1, 0.2, 0.254, 0.3, 0.9, 1], { unit: 'mm', mark: '0.1 mm' });
+    expect(wetDays(log.points)).toMatchObject({
+      ...{ moreThanNothing: 6, atLeastAHundredthInch: 4, atLeastOneMillimetre: 1 },
+    });
+  });
+
+  it('gives a total of several days over a month’s end to the month it was read in', () => {
+    const log = seriesWith([2, null, null, 9], {
+      ...{ first: '2026-03-30', unit: 'mm', mark: '1 mm', spanDays: { 3: 3 } },
+    });
+    const months = rainTotals(log, 'month');
+    expect(months.map(inMm)).toEqual([2, 9]);
+    expect(months.map(({ fromBefore }) => fromBefore.length)).toEqual([0, 1]);
+    expect(months.map(({ daysWithout }) => daysWithout)).toEqual([0, 0]);
   });
 
   it('shows a week without a reading as a week without a reading, not as dry', () => {

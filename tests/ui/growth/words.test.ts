@@ -7,6 +7,7 @@ import {
   latestChange,
   rainTotals,
   shadowDays,
+  wetDays,
   type GrowthPoint,
 } from '#core/growth';
 import { kindTally } from '#core/graphs';
@@ -23,7 +24,9 @@ import {
   shareWords,
   spokenWords,
   totalNotes,
+  totalWords,
   trendTooFewWords,
+  wetDayWords,
   whyTooShortWords,
 } from '#ui/growth-words';
 import { pointsOn, sunflower } from '../../core/growth/log-points';
@@ -225,6 +228,21 @@ describe('words for a grown-up', () => {
     expect(trendTooFewWords({ kind: 'too-short', days: 5, need: 7 })).toBe(
       'Too few days to say. The readings span 5 days; 7 are needed.',
     );
+  });
+
+  it('call a week of traces just a bit wet, and neither dry nor without a reading', () => {
+    const wet = seriesWith(['trace', 'trace'], { unit: 'in', mark: '0.01 in', quantity: 'rain' });
+    const weeks = rainTotals(wet, 'week');
+    expect(childRainWords(weeks, 'in', civilDay('2026-03-05'))).toEqual([
+      'The gauge was just a bit wet this week.',
+    ]);
+    expect(weeks.map((week) => totalWords(week, 'in'))).toEqual(['a trace']);
+  });
+
+  it('state what counts as a wet day, in the unit of the page', () => {
+    const wet = seriesWith([0.3, 0.1, 2], { unit: 'mm', mark: '0.1 mm', quantity: 'rain' });
+    expect(wetDayWords(wetDays(wet.points), wet, 'mm')[0]).toContain('1 had 1 mm or more');
+    expect(wetDayWords(wetDays(wet.points), wet, 'in')[0]).toContain('2 had 0.01 inches or more');
   });
 
   it('name a week, a month and a year of rain', () => {

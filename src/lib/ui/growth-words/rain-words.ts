@@ -1,6 +1,6 @@
 import { formatDay, yearOf, type CivilDay } from '#core/calendar';
 import { amountIn, type RainPeriod, type RainTotal, type WetDays } from '#core/growth';
-import type { Unit } from '#core/measure';
+import { systemOf, type Unit } from '#core/measure';
 import type { Series } from '#core/series';
 import { amountWords, toldAmount } from './amount-words';
 import { dayWords } from './growth-words';
@@ -22,15 +22,16 @@ export const rainWords = {
 } as const;
 
 /** How many days were wet, with what counts as wet. */
-export function wetDayWords(
-  { daysRead, moreThanNothing, atLeastOneMillimetre, severalDayTotals, wettest }: WetDays,
-  { points }: Series,
-  unit: Unit,
-): readonly string[] {
+export function wetDayWords(wet: WetDays, { points }: Series, unit: Unit): readonly string[] {
+  const { daysRead, moreThanNothing, severalDayTotals, wettest } = wet;
   const marks = points.map(({ mark }) => mark);
+  const enough =
+    systemOf(unit) === 'customary'
+      ? `${wet.atLeastAHundredthInch} had 0.01 inches or more (about 0.25 mm)`
+      : `${wet.atLeastOneMillimetre} had 1 mm or more (about 0.04 inches)`;
   const days = wettest?.days ?? [];
   return [
-    `Of ${daysWords(daysRead)} with a reading of their own, ${moreThanNothing} had more than 0, and ${atLeastOneMillimetre} had 1 mm or more (about 0.04 in).`,
+    `Of ${daysWords(daysRead)} with a reading of their own, ${moreThanNothing} had more than 0, and ${enough}.`,
     ...(wettest
       ? [
           `Wettest ${days.length === 1 ? 'day' : 'days'}: ${days.map((day) => formatDay(day, 'long')).join('; ')}, ${amountWords(toldAmount(amountIn(wettest.exact, marks, unit)))}.`,
@@ -52,9 +53,11 @@ export function periodWords({ firstDay, lastDay }: RainTotal, period: RainPeriod
   return `${formatDay(firstDay, 'short')} to ${formatDay(lastDay, 'short')} ${yearOf(lastDay)}`;
 }
 
-/** The sum, or that there is none to tell. */
-export const totalWords = (total: RainTotal, unit: Unit): string =>
-  total.readings.length === 0 ? 'no reading' : toldAmount(sumIn(total, unit));
+/** The sum, or that there is none to tell. Any number of traces adds up to a trace. */
+export const totalWords = (total: RainTotal, unit: Unit): string => {
+  if (total.readings.length > 0) return toldAmount(sumIn(total, unit));
+  return total.traceDays > 0 ? 'a trace' : 'no reading';
+};
 
 /** What must be known beside a total. */
 export function totalNotes({
@@ -81,15 +84,17 @@ export function childRainWords(
   unit: Unit,
   today: CivilDay,
 ): readonly string[] {
-  const newest = weeks.findLast(({ readings }) => readings.length > 0);
+  const newest = weeks.findLast(({ readings, traceDays }) => readings.length + traceDays > 0);
   if (!newest) return ['We have no measure yet.'];
-  const sum = amountWords(toldAmount(sumIn(newest, unit)));
   const isThisWeek = today >= newest.firstDay && today <= newest.lastDay;
   if (newest.exact === 0) {
+    // A trace adds 0, yet it is not dry.
+    const was = newest.traceDays > 0 ? 'just a bit wet' : 'dry';
     return isThisWeek
-      ? ['The gauge was dry this week.']
-      : ['The gauge was dry that week.', since(newest, today)];
+      ? [`The gauge was ${was} this week.`]
+      : [`The gauge was ${was} that week.`, since(newest, today)];
   }
+  const sum = amountWords(toldAmount(sumIn(newest, unit)));
   return isThisWeek
     ? [`This week we caught ${sum} of rain.`]
     : [`We caught ${sum} of rain.`, since(newest, today)];
