@@ -95,6 +95,7 @@ describe('the cards to be sorted', () => {
     const lines: Line[] = [
       { day: '2026-03-10', read: '0' },
       { day: '2026-03-11', read: '3' },
+      { day: '2026-03-11', read: '4', time: '18:00' },
       { day: '2026-03-12', state: 'trace' },
       { day: '2026-03-14', read: '5', spanDays: 2 },
     ];
@@ -105,7 +106,7 @@ describe('the cards to be sorted', () => {
       '2026-03-31',
     );
     expect(cards.map(({ says, kind }) => [says, kind])).toEqual([
-      ...[['0 mm', 'dry'] as const, ['3 mm', 'wet'] as const, ['a trace', 'a trace'] as const],
+      ...[['0 mm', 'dry'] as const, ['7 mm', 'wet'] as const, ['a trace', 'a trace'] as const],
     ]);
   });
 

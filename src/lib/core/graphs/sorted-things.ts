@@ -1,7 +1,7 @@
 import type { CivilDay } from '#core/calendar';
 import { changesBetween } from '#core/growth';
 import type { Measured } from '#core/measure';
-import type { Series, SeriesDay } from '#core/series';
+import { dayAmount, type Series, type SeriesDay } from '#core/series';
 import type { TableSource } from './table-choice';
 import { grewKinds, stateKinds, wetKinds } from './table-words';
 
@@ -41,35 +41,38 @@ export const sortedThings = (
 type Sorting = (logs: readonly Series[]) => SortedThings;
 
 const ofEachDay =
-  (kinds: readonly string[], thingsOf: (day: SeriesDay) => readonly SortedThing[]): Sorting =>
-  (logs) => ({ kinds, things: logs.flatMap(({ days }) => days.flatMap(thingsOf)) });
+  (
+    kinds: readonly string[],
+    thingsOf: (day: SeriesDay, series: Series) => readonly SortedThing[],
+  ): Sorting =>
+  (logs) => ({
+    kinds,
+    things: logs.flatMap((series) => series.days.flatMap((day) => thingsOf(day, series))),
+  });
+
+const thingOf = (
+  { day }: SeriesDay,
+  kind: string,
+  says: SortedThing['says'] = kind,
+): SortedThing => ({ thing: day, day, kind, says });
 
 /** A word of the plan that never came has its row: did any kind happen no times? */
-const kindDays: Sorting = (logs) => ({
-  kinds: logs.flatMap(({ investigation }) => investigation.kinds),
-  things: logs.flatMap(({ days }) =>
-    days.flatMap(({ day, words }) =>
-      words.map(({ word }) => ({ thing: day, day, kind: word, says: word })),
-    ),
-  ),
-});
+const kindDays: Sorting = (logs) =>
+  ofEachDay(
+    logs.flatMap(({ investigation }) => investigation.kinds),
+    (day) => day.words.map(({ word }) => thingOf(day, word)),
+  )(logs);
 
-const weatherDays = ofEachDay([], ({ day, readings }) =>
-  readings.flatMap(({ weather }) =>
-    weather ? [{ thing: day, day, kind: weather, says: weather }] : [],
-  ),
+const weatherDays = ofEachDay([], (day) =>
+  day.readings.flatMap(({ weather }) => (weather ? [thingOf(day, weather)] : [])),
 );
 
 /** Only days read by themselves: nobody knows which days of a total of several were wet. */
-const wetDays = ofEachDay([wetKinds.dry, wetKinds.wet], ({ day, state, readings }) => {
-  if (state === 'trace') {
-    return [{ thing: day, day, kind: wetKinds.trace, says: wetKinds.trace }];
-  }
-  if (state !== 'number' || readings.some(({ spanDays }) => spanDays > 1)) return [];
-  const wettest = readings.toSorted((one, two) => two.counted.exact - one.counted.exact)[0];
-  if (!wettest) return [];
-  const kind = wettest.counted.exact > 0 ? wetKinds.wet : wetKinds.dry;
-  return [{ thing: day, day, kind, says: wettest.counted }];
+const wetDays = ofEachDay([wetKinds.dry, wetKinds.wet], (day, series) => {
+  const rain = dayAmount(series, day);
+  if (day.state === 'trace') return [thingOf(day, wetKinds.trace)];
+  if (!rain || day.readings.some(({ spanDays }) => spanDays > 1)) return [];
+  return [thingOf(day, rain.exact > 0 ? wetKinds.wet : wetKinds.dry, rain)];
 });
 
 /** Only from one day to the very next: over a longer gap, nobody knows which day it grew on. */
@@ -87,10 +90,9 @@ const growthDays: Sorting = (logs) => ({
 
 /** Days that were planned or written for; a free day nobody wrote for is none of them. */
 const stateDays: Sorting = (logs) => {
-  const { things } = ofEachDay([], ({ day, state, planned, readings }) => {
-    if (state === 'word' || (state === 'blank' && !planned)) return [];
-    const kind = stateKinds[state];
-    return [{ thing: day, day, kind, says: readings.at(-1)?.counted ?? kind }];
+  const { things } = ofEachDay([], (day, series) => {
+    if (day.state === 'word' || (day.state === 'blank' && !day.planned)) return [];
+    return [thingOf(day, stateKinds[day.state], dayAmount(series, day) ?? undefined)];
   })(logs);
   const found = new Set(things.map(({ kind }) => kind));
   return { kinds: Object.values(stateKinds).filter((kind) => found.has(kind)), things };
