@@ -5,6 +5,7 @@ import {
   mostSquaresUp,
   rightGraphOf,
   stepsOf,
+  turned,
   type GraphScale,
   type GraphTable,
 } from '#core/graphs';
@@ -130,13 +131,17 @@ describe('a right drawing', () => {
     for (const { from, to } of joins) expect(points[from]?.series).toBe(points[to]?.series);
   });
 
-  it('lies down as it stands: only the paper turns', () => {
+  it('lies down as it stands, its first row at the top, as the table is read', () => {
     const right = goldenRight('four kinds of weather');
-    const [standing, lying] = [true, false].map((upright) => drawRight(right, { upright }));
-    expect(lying?.bars).toEqual(standing?.bars);
-    expect(lying?.paper).toEqual({
-      ...{ columns: standing?.paper.rows, rows: standing?.paper.columns },
-    });
+    const standing = drawRight(right, { upright: true });
+    const lying = drawRight(right, { upright: false });
+    const { columns, rows } = standing.paper;
+    expect(lying.paper).toEqual({ columns: rows, rows: columns });
+    const fromTop = lying.places.toSorted((one, other) => other.at - one.at);
+    expect(fromTop.map(({ text }) => text)).toEqual(standing.places.map(({ text }) => text));
+    expect(lying.bars.map(({ at }) => columns - at)).toEqual(standing.bars.map(({ at }) => at));
+    expect(turned(standing)).toEqual(lying);
+    expect(turned(lying)).toEqual(standing);
   });
 
   it('goes by another step or key where that is asked for', () => {

@@ -261,7 +261,8 @@ const missingDay: Planter = (right, drawing, pick) => {
     return { ...drawing, bars: [...drawing.bars, bar] };
   }
   const gap = drawing.places[1]!.at - drawing.places[0]!.at;
-  const closed = (each: number): number => (each > at ? each - gap : each);
+  // Where bars lie, later days are lower on the paper.
+  const closed = (each: number): number => ((each - at) * gap > 0 ? each - gap : each);
   return {
     ...drawing,
     places: without(drawing.places, row).map((place) => ({ ...place, at: closed(place.at) })),

@@ -2,6 +2,7 @@ import { exactPerUnit } from '#core/measure';
 import type { Drawing } from './drawing';
 import type { GraphTable } from './graph-table';
 import { matchingPlaces, placeAt } from './matching-places';
+import { inReadingOrder } from './mirrored-across';
 
 /** One row of the table, and what was drawn for it. */
 export interface BarRow {
@@ -31,7 +32,7 @@ export interface RowsOfBars {
  */
 export const rowsOfBars = (table: GraphTable, drawing: Drawing): RowsOfBars => {
   const plain = plainRows(table);
-  const { places, bars } = drawing;
+  const { places, bars } = inReadingOrder(drawing);
   const placeOfRow = matchingPlaces(
     places,
     plain.map(({ label }) => label),

@@ -2,6 +2,7 @@ import { blankDrawing } from './blank-drawing';
 import type { DrawRightOptions } from './draw-right';
 import type { Drawing, DrawnBar } from './drawing';
 import { kindPlaces, kindSquaresAcross } from './kind-places';
+import { inReadingOrder } from './mirrored-across';
 import { numberSide, scaleWithStep, squaresTo } from './number-side';
 import { mostPlacesAcross } from './paper-room';
 import type { RightGraph } from './right-graph';
@@ -17,14 +18,14 @@ export const drawRightBars = (right: RightGraph, options: DrawRightOptions): Dra
       ? []
       : [{ at: places[index]?.at as number, width, from: 0, to: squaresTo(exact, range) }],
   );
-  return {
+  return inReadingOrder({
     ...blankDrawing('bar-graph', options.level ?? 'empty-paper', options.upright ?? true, {
       up: squaresTo(range.to, range) + 1,
       across,
     }),
     ...{ title: titleOf(right.table), places, bars },
     side: numberSide(right, range, sideLabelOf(right.table), 0),
-  };
+  });
 };
 
 interface BarRow {

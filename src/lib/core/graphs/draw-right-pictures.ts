@@ -2,6 +2,7 @@ import { blankDrawing } from './blank-drawing';
 import type { DrawRightOptions } from './draw-right';
 import type { Drawing, DrawnSymbol, SymbolName } from './drawing';
 import { kindPlaces, kindSquaresAcross } from './kind-places';
+import { inReadingOrder } from './mirrored-across';
 import type { RightGraph } from './right-graph';
 import { keyText, titleOf } from './written-on-graph';
 
@@ -16,14 +17,14 @@ export const drawRightPictures = (right: RightGraph, options: DrawRightOptions):
     picturesOf(count, value, symbol, places[index]?.at as number),
   );
   const longest = Math.max(...symbols.map(({ at }) => at + 0.5));
-  return {
+  return inReadingOrder({
     ...blankDrawing('picture-graph', options.level ?? 'empty-paper', options.upright ?? false, {
       up: longest + 1,
       across: kindSquaresAcross(table.rows.length),
     }),
     ...{ title: titleOf(table), places, symbols },
     key: { value, symbol, text: keyText(table, value) },
-  };
+  });
 };
 
 /** Whole pictures, then a half: a row begins at the line and has no gaps. */

@@ -1,4 +1,5 @@
 import type { Drawing, DrawnCross, DrawnKey } from './drawing';
+import { mirroredAcross } from './mirrored-across';
 
 /**
  * Writes the title of a drawing.
@@ -65,12 +66,12 @@ export const withPlace = (drawing: Drawing, at: number, text: string): Drawing =
 
 /**
  * Lays the bars or rows of a drawing the other way round: upright or along the paper. The sheet
- * is turned with it.
+ * is turned with it; what stood first from the left lies first from the top.
  * @example
  * turned(emptyDrawing('bar-graph', { columns: 4, rows: 6 })).paper // => { columns: 6, rows: 4 }
  */
 export const turned = (drawing: Drawing): Drawing => ({
-  ...drawing,
+  ...mirroredAcross(drawing),
   upright: !drawing.upright,
   paper: { columns: drawing.paper.rows, rows: drawing.paper.columns },
 });

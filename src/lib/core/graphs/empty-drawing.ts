@@ -27,15 +27,9 @@ export function begunDrawing(right: Drawing, level: DrawingLevel): Drawing {
     bottom: { label: '', ticks: right.bottom.ticks },
   };
   if (level === 'scale-given') return { ...sheet, ...numbers };
-  const { side, bottom } = right;
-  return { ...sheet, side, bottom, places: fromTheTop(right) };
+  const { side, bottom, places } = right;
+  return { ...sheet, side, bottom, places };
 }
-
-/** Where rows lie one above the other, the first is at the top, as in the table beside them. */
-const fromTheTop = ({ places, paper, upright }: Drawing): Drawing['places'] =>
-  upright
-    ? places
-    : places.map(({ at, text }) => ({ at: paper.rows - at, text })).toSorted((a, b) => a.at - b.at);
 
 /** Squares to spare, so that the edge of the paper does not tell how far the marks will go. */
 const roomFor = ({ kind, paper, upright }: Drawing): Drawing['paper'] => {

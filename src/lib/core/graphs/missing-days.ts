@@ -2,6 +2,7 @@ import type { BarRow } from './bar-rows';
 import type { Drawing } from './drawing';
 import type { FoundMistake } from './found-mistake';
 import type { GraphTable } from './graph-table';
+import { inReadingOrder } from './mirrored-across';
 import { middleOf } from './spread';
 
 export interface MissingDays {
@@ -20,9 +21,10 @@ export interface MissingDays {
  */
 export const missingDays = (
   table: GraphTable,
-  { places }: Drawing,
+  drawing: Drawing,
   rows: readonly BarRow[],
 ): MissingDays => {
+  const { places } = inReadingOrder(drawing);
   if (table.form !== 'values') return { mistakes: [], toCome: [], hasGaps: false };
   const blank = rows.flatMap(({ exact }, row) => (exact === null ? [row] : []));
   const bars = blank.flatMap((row) => rows[row]!.bar ?? []);

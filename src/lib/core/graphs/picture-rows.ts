@@ -1,6 +1,7 @@
 import type { Drawing, DrawnSymbol } from './drawing';
 import type { CountTable } from './graph-table';
 import { matchingPlaces, placeAt } from './matching-places';
+import { inReadingOrder } from './mirrored-across';
 
 /** One row of the table, and the pictures drawn for it. */
 export interface PictureRow {
@@ -24,7 +25,7 @@ export interface RowsOfPictures {
  * Not part of the public door.
  */
 export const rowsOfPictures = (table: CountTable, drawing: Drawing): RowsOfPictures => {
-  const { places, symbols } = drawing;
+  const { places, symbols } = inReadingOrder(drawing);
   const placeOfRow = matchingPlaces(
     places,
     table.rows.map(({ label }) => label),
