@@ -575,6 +575,8 @@ describe('a choice kept as data', () => {
   it('comes back from JSON as it was, also with parts of a later program', () => {
     const kept: unknown = JSON.parse(JSON.stringify({ ...choice, later: true }));
     expect(decodeTableChoice(kept)).toEqual({ ok: true, value: choice });
+    const given = { ...choice, givenSteps: true };
+    expect(decodeTableChoice(given)).toEqual({ ok: true, value: given });
   });
 
   it.each([
@@ -587,6 +589,7 @@ describe('a choice kept as data', () => {
     ['told', { told: { unit: 'cm', mark: '1/2 in', converts: true } }],
     ['told.mark', { told: { unit: 'cm', mark: '1 furlong', converts: true } }],
     ['mostKinds', { mostKinds: 1 }],
+    ['givenSteps', { givenSteps: 'yes' }],
   ] as const)('with a wrong %s is refused', (part, wrong) => {
     expect(decodeTableChoice({ ...choice, ...wrong })).toEqual({
       ok: false,

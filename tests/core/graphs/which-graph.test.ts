@@ -10,8 +10,10 @@ import {
   type TableOffer,
   type TableSource,
   type TableVariant,
+  type ValueTable,
 } from '#core/graphs';
 import { stages, type Notebook, type Quantity, type Stage } from '#core/journal';
+import { exactPerUnit } from '#core/measure';
 import { sampleNotebook, sampleToday } from './sample-logs';
 import { notebookOf, sibling, specimenId, thing, type Line } from './small-notebook';
 
@@ -246,6 +248,70 @@ describe('heights too tall for the page', () => {
         expect(table.rows.some(({ exact }) => exact === 0)).toBe(false);
       }
     }
+  });
+});
+
+describe('bars too tall for the page, with no shorter record and no other unit', () => {
+  const shadows = (stage: Stage) => offerOf(sampleOffers('shadow', stage), 'hour-values').variants;
+  const weeks = (stage: Stage) => offerOf(sampleOffers('rain', stage), 'week-values').variants;
+
+  // Shadows of up to 168 cm by 20, weeks of up to 29 mm by 5, beside a grown-up.
+  it.each([
+    ['the shadows of a day', shadows, 20, 180, 168, 'cm'],
+    ['the rain of the weeks of April', weeks, 5, 30, 29, 'mm'],
+  ] as const)('are offered in a given frame: %s', (_, variantsIn, step, to, largest, unit) => {
+    for (const stage of ['grade-1', 'grade-2'] as const) {
+      const [best, ...others] = variantsIn(stage);
+      expect(best).toMatchObject({ told: 'as-read', aboutCount: 0, choice: { givenSteps: true } });
+      expect(best?.graphs).toMatchObject([{ graph: 'bar-graph', fit: 'guided', missing: [] }]);
+      const table = tableOf(best!.choice, sampleNotebook, sampleToday)!;
+      const right = rightGraphOf('bar-graph', table, stage);
+      const one = exactPerUnit(unit);
+      expect(right).toMatchObject({ value: { scale: { step: step * one, to: to * one } } });
+      // Why not unit by unit stays to be asked.
+      expect(others.map(({ choice, graphs }) => [choice.givenSteps, graphs[0]?.missing])).toEqual([
+        [undefined, [{ kind: 'no-graph', why: { kind: 'too-tall', need: largest, room: 16 } }]],
+      ]);
+    }
+  });
+
+  it('go by a scale of the child in grade 3, where no frame is needed', () => {
+    for (const variants of [shadows('grade-3'), weeks('grade-3')]) {
+      expect(variants.map(({ choice }) => choice.givenSteps)).toEqual([undefined]);
+      expect(variants[0].graphs[0]).toMatchObject({ fit: 'now', missing: [] });
+    }
+  });
+
+  it('are given no frame where a shorter record or inches will do', () => {
+    for (const stage of stages) {
+      const { variants } = offerOf(sampleOffers('plant-height', stage), 'day-values');
+      expect(variants.some(({ choice }) => choice.givenSteps)).toBe(false);
+    }
+  });
+
+  it('are told in a unit that some of them were read in', () => {
+    // Feet: 90, 120 and 150 cm are about 3, 4 and 5 of them, and 3 ft was read.
+    const read = ['90', '120', '150'].map((each, hour) => ({ time: `1${hour}:00`, read: each }));
+    const lines: readonly Line[] = [
+      ...read.map((each) => ({ day: '2026-03-02', ...each })),
+      { day: '2026-03-02', time: '13:00', read: '3', unit: 'ft' },
+    ];
+    const notebook = notebookOf({ Stick: lines }, { quantity: 'shadow' });
+    const [best] = offerOf(offersIn(notebook, 'grade-2'), 'hour-values').variants;
+    expect(best).toMatchObject({ told: 'other-unit', choice: { told: { unit: 'ft' } } });
+    const table = tableOf(best.choice, notebook, sampleToday) as ValueTable;
+    expect(table.rows.map(({ text }) => text)).toEqual(['about 3', 'about 4', 'about 5', '3']);
+  });
+
+  it('want only more readings while there are too few', () => {
+    const lines = ['60', '90'].map((read, hour) => ({
+      ...{ day: '2026-03-02', time: `1${hour}:00`, read },
+    }));
+    const notebook = notebookOf({ Stick: lines }, { quantity: 'shadow' });
+    const { variants } = offerOf(offersIn(notebook, 'grade-1'), 'hour-values');
+    expect(variants.map((each) => missing(each))).toEqual([
+      [['bar-graph', [{ kind: 'more-needed', have: 2, need: 4 }]]],
+    ]);
   });
 });
 

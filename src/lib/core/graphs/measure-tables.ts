@@ -1,8 +1,9 @@
 import { changesBetween } from '#core/growth';
 import type { DayState, Notebook, Reading } from '#core/journal';
 import { markById, type MarkId, type Unit } from '#core/measure';
-import { dayAmount, type Series, type SeriesDay } from '#core/series';
+import type { Series, SeriesDay } from '#core/series';
 import type { MeasureTable } from './graph-table';
+import { isOfOneDay, oneDayAmount } from './one-day-amount';
 import { dayLabels } from './place-labels';
 import type { ToldIn } from './table-choice';
 import { measuredWords } from './table-words';
@@ -15,8 +16,8 @@ import { toldValue } from './told-value';
 export const eachSpecimenTable = (logs: readonly Series[], told: ToldIn): MeasureTable => {
   const names = namesOf(logs);
   const found = logs.map((series, index): Found => {
-    const day = series.days.findLast(({ state }) => state === 'number');
-    const amount = day ? dayAmount(series, day) : null;
+    const day = series.days.findLast((each) => oneDayAmount(series, each) !== null);
+    const amount = day ? oneDayAmount(series, day) : null;
     const label = names[index] as string;
     if (amount) return { label, measured: amount };
     const state = series.days.at(-1)?.state ?? 'blank';
@@ -28,7 +29,7 @@ export const eachSpecimenTable = (logs: readonly Series[], told: ToldIn): Measur
 /** Every read of one specimen, by whom it was read. Not part of the public door. */
 export const readsOfOneTable = (series: Series, notebook: Notebook, told: ToldIn): MeasureTable => {
   const reads = series.days.flatMap(({ readings }) =>
-    readings.flatMap((each) => readsOf(each, notebook)),
+    readings.filter(isOfOneDay).flatMap((each) => readsOf(each, notebook)),
   );
   return measureTable(
     wordOf([series]),
@@ -53,7 +54,8 @@ export const growthTable = (logs: readonly Series[], told: ToldIn): MeasureTable
     told,
     namesOf(logs),
     logs.map((series) => {
-      const changes = changesBetween(series.points).filter(({ gapDays }) => gapDays === 1);
+      const points = series.points.filter(isOfOneDay);
+      const changes = changesBetween(points).filter(({ gapDays }) => gapDays === 1);
       const labels = dayLabels(series.days.map(({ day }) => day));
       const labelOf = new Map(series.days.map(({ day }, index) => [day, labels[index] as string]));
       const grown = changes.map(({ to, exact, unitsMixed, from }): Found => {
@@ -71,10 +73,12 @@ export const rainAmountTable = (series: Series, told: ToldIn): MeasureTable => {
   const labels = dayLabels(series.days.map(({ day }) => day));
   const found = series.days.flatMap((day, index): readonly Found[] => {
     const label = labels[index] as string;
-    const amount = dayAmount(series, day);
-    if (!amount) return unmeasuredIn([day]).map(({ state }) => ({ label, state }));
+    const amount = oneDayAmount(series, day);
+    if (amount) return [{ label, measured: amount }];
+    if (day.readings.every(isOfOneDay)) {
+      return unmeasuredIn([day]).map(({ state }) => ({ label, state }));
+    }
     const spanDays = Math.max(...day.readings.map((reading) => reading.spanDays));
-    if (spanDays === 1) return [{ label, measured: amount }];
     return [{ label: `${label} (${spanDays} days together)`, state: 'blank' }];
   });
   return measureTable(wordOf([series]), told, [series.specimen.name], [found]);

@@ -1,6 +1,7 @@
 import { addDays, mondayOf, type CivilDay } from '#core/calendar';
 import { exactPerUnit } from '#core/measure';
 import type { Series, SeriesDay } from '#core/series';
+import { isOfOneDay } from './one-day-amount';
 import { mostSquaresUp } from './paper-room';
 import type { TableSource } from './table-choice';
 import type { TableSpan } from './table-offer';
@@ -30,7 +31,7 @@ export const spanChoices = (
   ].sort();
   const [first, last] = [days.at(0), days.at(-1)];
   if (!first || !last) return [];
-  if (isOfOneDay(source, logs)) {
+  if (isTableOfOneDay(source, logs)) {
     const day = dayWithMost(source, logs, days);
     return [{ span: 'one-day', from: day, to: day }];
   }
@@ -50,7 +51,9 @@ export const spanChoices = (
 
 /** To the last day before the first value that has more units than the paper has squares. */
 const spanThatFits = (logs: readonly Series[], first: CivilDay): readonly SpanChoice[] => {
-  const points = logs.flatMap((series) => series.points.filter(({ day }) => day >= first));
+  const points = logs.flatMap((series) =>
+    series.points.filter((point) => point.day >= first && isOfOneDay(point)),
+  );
   const tooTall = points.find(({ exact, unit }) => exact > mostSquaresUp * exactPerUnit(unit));
   const last = tooTall && points.findLast(({ day }) => day < tooTall.day);
   return last ? [{ span: 'first-that-fit', from: first, to: last.day }] : [];
@@ -80,7 +83,7 @@ const hasContent = (
 };
 
 /** Things that do not grow may be measured on different days; all else is compared on one. */
-const isOfOneDay = (source: TableSource, logs: readonly Series[]): boolean =>
+const isTableOfOneDay = (source: TableSource, logs: readonly Series[]): boolean =>
   ['reads-of-one', 'hour-values', 'hours-in-order'].includes(source) ||
   (source === 'each-specimen' && logs[0]?.investigation.quantity !== 'length');
 

@@ -1,9 +1,10 @@
 import { minutesIntoDay, type ClockTime } from '#core/calendar';
 import { middleReading } from '#core/journal';
 import type { Measured } from '#core/measure';
-import { dayAmount, type Series } from '#core/series';
+import type { Series } from '#core/series';
 import { clockPlaces } from './clock-places';
 import type { TimeTable } from './graph-table';
+import { isOfOneDay, oneDayAmount } from './one-day-amount';
 import { dayLabels } from './place-labels';
 import type { ToldIn } from './table-choice';
 import { measuredWords } from './table-words';
@@ -28,7 +29,7 @@ export const dayTimeTable = (logs: readonly Series[], told: ToldIn): TimeTable =
       const hasPlan = series.days.some(({ planned }) => planned);
       return series.days.flatMap((day): readonly TimeRow[] => {
         const where = { place: placeOf.get(day.day) as number, series: index };
-        const amount = dayAmount(series, day);
+        const amount = oneDayAmount(series, day);
         if (amount) return [{ ...where, ...toldValue(amount, told), state: 'number' }];
         if (day.state === 'blank' && hasPlan && !day.planned) return [];
         return [{ ...where, ...noNumber(told), state: stateWithoutNumber(day.state) }];
@@ -76,7 +77,9 @@ export const hourTimeTable = (series: Series, told: ToldIn): TimeTable => {
 /** The middle one, where a time has several. */
 const oneReadingPerTime = (series: Series) => {
   const readsByTime = new Map<ClockTime, [Measured, ...Measured[]]>();
-  for (const { time, counted } of series.days.flatMap(({ readings }) => readings)) {
+  for (const { time, counted } of series.days.flatMap(({ readings }) =>
+    readings.filter(isOfOneDay),
+  )) {
     const reads = time && readsByTime.get(time);
     if (reads) reads.push(counted);
     else if (time) readsByTime.set(time, [counted]);

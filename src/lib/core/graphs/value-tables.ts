@@ -1,6 +1,7 @@
 import { rainTotals } from '#core/growth';
 import { dayAmount, type Series, type SeriesDay } from '#core/series';
 import type { ValueRow, ValueTable } from './graph-table';
+import { isOfOneDay } from './one-day-amount';
 import { dayLabels, weekLabel } from './place-labels';
 import type { ToldIn } from './table-choice';
 import { measuredWords } from './table-words';
@@ -32,8 +33,8 @@ const valueOfDay = (series: Series, day: SeriesDay, told: ToldIn): Value => {
     return { exact: null, unit: told.unit, text: '', state };
   }
   const value = toldValue(amount, told);
+  if (day.readings.every(isOfOneDay)) return { ...value, state: 'number' };
   const spanDays = Math.max(...day.readings.map((reading) => reading.spanDays));
-  if (spanDays === 1) return { ...value, state: 'number' };
   return { ...value, exact: null, text: `${value.text} in ${spanDays} days`, state: 'number' };
 };
 

@@ -5,7 +5,9 @@ import type { TableSpan, TableVariant } from './table-offer';
  * The variants of a table in the order they are offered, the best first: ready before not, as read
  * before told otherwise, one log before several, the whole span before a part of it. Where any is
  * ready, those that are not are left out, except the whole log as it was read: a grown-up may ask
- * why not that one. Not part of the public door.
+ * why not that one. Where none is, the one is told that wants nothing but more readings, if any
+ * does: only where there is no way out is the reason told that there is none. Not part of the
+ * public door.
  */
 export const inOfferOrder = (variants: readonly TableVariant[]): readonly TableVariant[] => {
   const inOrder = variants.toSorted((one, other) => rankOf(one) - rankOf(other));
@@ -21,6 +23,9 @@ export const inOfferOrder = (variants: readonly TableVariant[]): readonly TableV
 export const isReady = ({ graphs }: TableVariant): boolean =>
   graphs.some(({ missing, fit }) => missing.length === 0 && fit !== 'later');
 
+const hasNoGraph = ({ graphs }: TableVariant): boolean =>
+  graphs.every(({ missing }) => missing.some(({ kind }) => kind === 'no-graph'));
+
 const isWhole = ({ span }: TableVariant): boolean => span === 'whole' || span === 'one-day';
 
 const isAsRead = ({ told, choice }: TableVariant): boolean =>
@@ -28,6 +33,7 @@ const isAsRead = ({ told, choice }: TableVariant): boolean =>
 
 const rankOf = (variant: TableVariant): number =>
   (isReady(variant) ? 0 : 1000) +
+  (hasNoGraph(variant) ? 500 : 0) +
   (isAsRead(variant) ? 0 : 100) +
   (variant.together ? 50 : 0) +
   variant.choice.specimens.length * (ofOneOrSeveral.has(variant.choice.source) ? 10 : 0) +
