@@ -1,7 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { civilDay } from '#core/calendar';
 import { foldEntries, secondMeasures, type JournalEntry, type SpecimenId } from '#core/journal';
-import { differenceChoices, fairTestOf, secondMeasuresDue, seriesOf } from '#core/series';
+import {
+  differenceChoices,
+  fairTestOf,
+  lightTrapNeeds,
+  secondMeasuresDue,
+  seriesOf,
+} from '#core/series';
 import { anId, bean, begun, heights, read, takenBack, took, written } from '../journal/entries';
 import { marked } from './bean-log';
 import { idOf, looked, planned, tookIn } from './care-log';
@@ -192,5 +198,46 @@ describe('a second measure', () => {
       takenBack(13, 12),
     );
     expect(due[0]?.isDue).toBe(true);
+  });
+});
+
+describe('the light trap', () => {
+  const needsOn = (today: string, ...entries: readonly JournalEntry[]) => {
+    const notebook = notebookOf(...entries);
+    const both = [...notebook.specimens.keys()].map((id) =>
+      seriesOf(notebook, id, civilDay(today))!,
+    );
+    return lightTrapNeeds(notebook, both, civilDay(today));
+  };
+  const light = [addedDry, planned(10, 'light'), took(11, monday, 4), tookDry(12, monday)];
+  const lookedAtBoth = [
+    looked(20, monday, { colour: 'pale-green' }),
+    written(21, {
+      kind: 'looks-noted',
+      ...{ specimen: dryBean, day: civilDay(monday), stands: 'by-itself' as const },
+    }),
+  ];
+
+  it('wants a second measure and three weeks before anybody asks which did better', () => {
+    expect(needsOn('2026-03-09', ...light)).toEqual(['second-measure', 'three-weeks']);
+    expect(needsOn('2026-03-22', ...light, ...lookedAtBoth)).toEqual(['three-weeks']);
+    expect(needsOn('2026-03-23', ...light, ...lookedAtBoth)).toEqual([]);
+    expect(needsOn('2026-03-23', ...light, lookedAtBoth[0]!)).toEqual(['second-measure']);
+  });
+
+  it('wants both while nothing is up', () => {
+    expect(needsOn(monday, planned(10, 'light'))).toEqual(['second-measure', 'three-weeks']);
+  });
+
+  it('keeps what was looked at when a log has ended', () => {
+    const ended = written(30, {
+      kind: 'specimen-ended',
+      ...{ specimen: bean, day: civilDay('2026-03-20'), how: 'finished' as const },
+    });
+    expect(needsOn('2026-03-23', ...light, ...lookedAtBoth, ended)).toEqual([]);
+  });
+
+  it('wants nothing where something else differs', () => {
+    expect(needsOn(monday, planned(10, 'water'), took(11, monday, 4))).toEqual([]);
   });
 });

@@ -20,6 +20,7 @@ export {
   type FairTestSpecimen,
 } from './fair-test';
 export { helperToTry } from './helper-to-try';
+export { lightTrapNeeds, type LightTrapNeed } from './light-trap-needs';
 export { logMonths, type LogMonth } from './log-months';
 export type * from './log-row';
 export { foldedOverDays, logRows, openedUpToDays } from './log-rows';
