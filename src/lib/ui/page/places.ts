@@ -2,7 +2,7 @@ import type { IconName } from '#ui/icons';
 
 /** A page of the notebook, and whose side of it the page is on. */
 export interface Place {
-  readonly path: '/today' | '/log' | '/draw' | '/growth' | '/records' | '/set-up';
+  readonly path: '/today' | '/log' | '/measure' | '/draw' | '/growth' | '/records' | '/set-up';
   readonly name: string;
   readonly icon: IconName;
   readonly side: 'child' | 'grown-up';
@@ -11,6 +11,7 @@ export interface Place {
 export const places: readonly Place[] = [
   { path: '/today', name: 'Today', icon: 'today', side: 'child' },
   { path: '/log', name: 'Log', icon: 'log', side: 'child' },
+  { path: '/measure', name: 'Measure', icon: 'ruler', side: 'child' },
   { path: '/draw', name: 'Draw', icon: 'draw', side: 'child' },
   { path: '/growth', name: 'Growth', icon: 'growth', side: 'grown-up' },
   { path: '/records', name: 'Records', icon: 'records', side: 'grown-up' },

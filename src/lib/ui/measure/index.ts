@@ -1,0 +1,2 @@
+export { default as MeasurePage } from './MeasurePage.svelte';
+export { measureWords } from './measure-words';
