@@ -55,7 +55,7 @@ test('a stamp says that nothing is up yet, and it is not 0', async ({ page }) =>
 test('13 inches on a 12 inch ruler is asked about once and then kept', async ({ page }) => {
   await beginSeedling(page);
   await writeReading(page, '13 in');
-  await expect(page.getByText('13 in is past the end of a 12 in ruler.')).toBeVisible();
+  await expect(page.getByText('A ruler ends at 12 in. You wrote 13 in.')).toBeVisible();
   await page.getByRole('button', { name: 'I want to look again' }).click();
   await expect(page.getByRole('textbox', { name: 'My measure' })).toHaveValue('13 in');
   await page.getByRole('button', { name: 'Write it down' }).click();

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { lineGraphHints } from '../../../src/lib/ui/draw-words/line-graph-hints';
 import { linePlotHints } from '../../../src/lib/ui/draw-words/line-plot-hints';
-import { readingGrade, sentencesOf, wordsOf } from './reading-grade';
+import { gradeOf, sentencesOf, wordsOf } from '../../readability';
 
 describe('the hints for line plots and line graphs', () => {
   // Grades counted by hand with the CMU Pronouncing Dictionary; formula of Kincaid et al. 1975.
@@ -11,7 +11,7 @@ describe('the hints for line plots and line graphs', () => {
     ['Measure from the soil to the very top of the plant.', 2.6455],
     ['It rained a lot on Monday. The cup had one inch of water in it.', 0.7083],
   ])('reckon the grade of "%s" as a count by hand does', (text, grade) => {
-    expect(readingGrade(text)).toBeCloseTo(grade, 2);
+    expect(gradeOf(text)).toBeCloseTo(grade, 2);
   });
 
   const steps = Object.entries({ ...linePlotHints, ...lineGraphHints }).flatMap(([id, ladder]) =>
@@ -26,7 +26,7 @@ describe('the hints for line plots and line graphs', () => {
     for (const sentence of sentencesOf(text)) {
       expect(wordsOf(sentence).length, sentence).toBeLessThanOrEqual(10);
     }
-    expect(readingGrade(text)).toBeLessThanOrEqual(3);
+    expect(gradeOf(text)).toBeLessThanOrEqual(3);
   });
 
   it.each(steps)('$id step $step is kind and holds no number', ({ text }) => {

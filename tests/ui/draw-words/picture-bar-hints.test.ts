@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { graphKinds, type MistakeId, type RightPart } from '#core/graphs';
 import { hintWords, rightWords } from '#ui/draw-words';
-import { readingGrade, sentencesOf, wordsOf } from './reading-grade';
+import { gradeOf, sentencesOf, wordsOf } from '../../readability';
 
 const numbered = (letter: string, count: number): readonly MistakeId[] =>
   Array.from({ length: count }, (_, index) => `${letter}${index + 1}` as MistakeId);
@@ -23,7 +23,7 @@ describe('the hints for picture graphs and bar graphs', () => {
     for (const sentence of sentencesOf(text)) {
       expect(wordsOf(sentence).length, sentence).toBeLessThanOrEqual(10);
     }
-    expect(readingGrade(text)).toBeLessThanOrEqual(3);
+    expect(gradeOf(text)).toBeLessThanOrEqual(3);
   });
 
   it.each(steps)('$id step $step is kind and holds no number', ({ text }) => {
@@ -54,7 +54,7 @@ describe('the words for what is right', () => {
   it.each(said)('of $part in a $kind praise what was done, in a short sentence', ({ text }) => {
     expect(sentencesOf(text)).toHaveLength(1);
     expect(wordsOf(text).length).toBeLessThanOrEqual(10);
-    expect(readingGrade(text)).toBeLessThanOrEqual(3);
+    expect(gradeOf(text)).toBeLessThanOrEqual(3);
     expect(text).not.toMatch(/\d|\b(clever|smart|best|perfect|good|wrong)\b/i);
   });
 });

@@ -94,7 +94,7 @@ describe('the log page', () => {
   test('folds a long blank stretch, and lays it out on asking', async () => {
     const { screen } = await showLog([]);
     await expect.element(screen.getByText(/11 days with nothing written/)).toBeVisible();
-    await expect.element(screen.getByText('Nothing is written yet.')).toBeVisible();
+    await expect.element(screen.getByText('Nothing is here yet.')).toBeVisible();
     await screen.getByRole('button', { name: /Show them/ }).click();
     const rows = screen.container.querySelectorAll('tbody tr');
     expect(rows).toHaveLength(12);

@@ -72,14 +72,14 @@ describe('fixing a reading', () => {
     const shown = await showLog([took(10, wednesday, 8), took(11, '2026-03-05', 9)]);
     const { screen } = shown;
     await screen.getByRole('button', { name: /Fix this 8 cm/ }).click();
-    await screen.getByText('It was another day').click();
+    await screen.getByText('It was not that day').click();
     await screen.getByLabelText('Which day was it?').fill('2026-03-05');
     await screen.getByRole('button', { name: 'Write the new day' }).click();
     await expect
       .element(screen.getByText('You wrote a number for this day. Keep both?'))
       .toBeVisible();
     await screen.getByRole('button', { name: 'Yes, keep both' }).click();
-    await screen.getByRole('button', { name: 'It was another day', exact: true }).click();
+    await screen.getByRole('button', { name: 'It was not that day', exact: true }).click();
     await expect
       .poll(() => shown.readings().map((each) => each.day))
       .toEqual(['2026-03-05', '2026-03-05']);
@@ -188,7 +188,7 @@ describe('writing a day that went by', () => {
     const { screen } = shown;
     await screen.getByRole('button', { name: 'Write another day' }).click();
     await write(shown, '13');
-    await expect.element(screen.getByText(/past the end of a 12 in ruler/)).toBeVisible();
+    await expect.element(screen.getByText(/A ruler ends at 12 in/)).toBeVisible();
     await screen.getByRole('button', { name: 'I want to look again' }).click();
     const pad = screen.getByRole('textbox', { name: 'My measure' });
     await expect.element(pad).toHaveValue('13');
@@ -291,9 +291,9 @@ describe('stamps, words and notes', () => {
     const { screen } = shown;
     await screen.getByRole('button', { name: 'Fix this sun, Thu 12 Mar' }).click();
     await screen.getByRole('button', { name: 'rain', exact: true }).click();
-    await screen.getByRole('button', { name: 'I pressed another one', exact: true }).click();
+    await screen.getByRole('button', { name: 'My finger slipped', exact: true }).click();
     await expect.poll(shown.writtenSince).toMatchObject([
-      { kind: 'entry-taken-back', entry: anId(10), why: 'I pressed another one' },
+      { kind: 'entry-taken-back', entry: anId(10), why: 'My finger slipped' },
       { kind: 'kind-noted', day: yesterday, word: 'rain' },
     ]);
     expect(screen.container.querySelector('tbody del')).toHaveTextContent('sun');

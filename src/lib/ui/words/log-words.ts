@@ -6,7 +6,7 @@ import { stateWords } from './quantity-words';
 
 /** What stands on the log page. Child sentences: ten words or fewer, and never "wrong". */
 export const logWords = {
-  empty: 'Nothing is written yet.',
+  empty: 'Nothing is here yet.',
   teachFix: 'One line through it. The old one stays.',
   why: 'Why did it change?',
   whyTakeBack: 'Why do we cross it out?',
@@ -17,7 +17,7 @@ export const logWords = {
   bothUnitsHint: 'About the same length, in the other unit.',
   takenBack: 'It has a line through it now.',
   notOurs: 'This was not ours',
-  anotherDay: 'It was another day',
+  anotherDay: 'It was not that day',
   emptyNote: 'Write some words first.',
   putBack: 'It counts again.',
   middleCounts: 'the middle one counts',
@@ -31,10 +31,10 @@ export const extraWords = {
 
 /** Reasons to tap. They are what a child would say, and the child may say something else. */
 export const whySuggestions = {
-  fix: ['I looked again', 'I read the other end', 'I read the other side', 'I pressed another key'],
-  move: ['It was another day', 'I looked again', 'I pressed another key'],
-  takeBack: ['It was not ours', 'We wrote it twice', 'We were only trying'],
-  change: ['I looked again', 'I pressed another one'],
+  fix: ['I looked again', 'I read the other end', 'I read the other side', 'My finger slipped'],
+  move: ['It was not that day', 'I looked again', 'My finger slipped'],
+  takeBack: ['It was not ours', 'We wrote it twice', 'It was just a try'],
+  change: ['I looked again', 'My finger slipped'],
 } as const satisfies Readonly<Record<string, readonly string[]>>;
 
 /** What is said when a line was written, for a day. */

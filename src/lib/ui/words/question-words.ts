@@ -33,7 +33,7 @@ export function questionWords(question: EntryQuestion): QuestionWords {
           ? formatExact(question.rulerExact, 'cm', '1 cm')
           : formatExact(question.rulerExact, 'in', '1 in');
       return {
-        question: `${formatMeasured(question.measured)} is past the end of a ${ruler} ruler. Did you read that?`,
+        question: `A ruler ends at ${ruler}. You wrote ${formatMeasured(question.measured)}. Did you read that?`,
         yes: 'Yes, I read that',
         again: 'I want to look again',
       };

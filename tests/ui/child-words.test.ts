@@ -1,0 +1,219 @@
+import { describe, expect, it } from 'vitest';
+import { civilDay } from '#core/calendar';
+import { latestChange, rainTotals, shadowDays } from '#core/growth';
+import { graphKinds, kindTally, type MistakeId } from '#core/graphs';
+import { parseMeasured, type ParseErrorKind } from '#core/measure';
+import type { EntryQuestion, Series } from '#core/series';
+import { hintWords, rightWords } from '#ui/draw-words';
+import {
+  childGrowthWords,
+  childKindWords,
+  childRainWords,
+  childShadowWords,
+} from '#ui/growth-words';
+import {
+  everyChildCaution,
+  extraWords,
+  logWords,
+  lostWords,
+  parseErrorWords,
+  quantityWords,
+  questionWords,
+  stateWords,
+  whySuggestions,
+  workWords,
+  writtenWords,
+} from '#ui/words';
+import * as chooseWords from '../../src/lib/ui/draw/choose-words';
+import * as boardWords from '../../src/lib/ui/draw/draw-board-words';
+import { pointsOn } from '../core/growth/log-points';
+import { seriesWith, shadowSeries } from '../core/graphs/small-series';
+import { gradeOf, sentencesOf, syllablesIn, wordsOf } from '../readability';
+
+const today = civilDay('2026-03-13');
+const cm12 = { text: '12', unit: 'cm', mark: '1 cm', exact: 120_000_000 } as const;
+
+const questions: Readonly<Record<EntryQuestion['kind'], EntryQuestion>> = {
+  'day-not-come-yet': { kind: 'day-not-come-yet', day: civilDay('2026-03-14'), today },
+  'before-the-start': { kind: 'before-the-start', day: civilDay('2026-03-01'), startedOn: today },
+  'past-the-ruler': { kind: 'past-the-ruler', measured: cm12, rulerExact: 300_000_000 },
+  'already-read-today': { kind: 'already-read-today', day: today, readings: 1 },
+};
+const unreadable: readonly ParseErrorKind[] = [
+  ...(['empty', 'too-long', 'not-a-number', 'negative', 'too-big', 'unknown-unit'] as const),
+  ...(['ambiguous', 'off-every-mark', 'bad-fraction', 'bad-part', 'unit-mismatch'] as const),
+];
+const mistakes = { P: 13, B: 16, L: 15, T: 14 };
+const mistakeIds = Object.entries(mistakes).flatMap(([letter, count]) =>
+  Array.from({ length: count }, (_, index) => `${letter}${index + 1}` as MistakeId),
+);
+const rightParts = [
+  ...(['title', 'key', 'side-label', 'bottom-label', 'scale-from-zero', 'even-scale'] as const),
+  ...(['every-place', 'same-size', 'stand-on-base', 'every-value', 'one-mark-each'] as const),
+  ...(['every-day', 'joined-in-order', 'gaps-shown', 'unit'] as const),
+];
+const steps = ['names', 'numbers', 'label', 'key', 'marks', 'joins', 'title'] as const;
+const noGraphs = [
+  ...(['too-few', 'too-many-kinds', 'no-numbers', 'units-mixed', 'too-tall', 'too-wide'] as const),
+  ...(['no-key-fits', 'too-many-marks', 'too-many-series', 'below-zero'] as const),
+];
+
+const grown = (values: readonly number[], unit: 'cm' | 'in' = 'cm') =>
+  childGrowthWords(
+    latestChange(
+      pointsOn(
+        values.map((_, index) => -7 * (values.length - 1 - index)),
+        values,
+        unit,
+        unit === 'cm' ? '1 cm' : '1 in',
+        today,
+      ),
+    ),
+    'plant-height',
+    today,
+  );
+const rain = (values: readonly (number | 'trace')[]) =>
+  childRainWords(
+    rainTotals(seriesWith(values, { unit: 'mm', mark: '1 mm', quantity: 'rain' }), 'week'),
+    'mm',
+    today,
+  );
+const shadow = (clock: readonly (readonly [string, number])[]) =>
+  childShadowWords(shadowDays(shadowSeries('2026-03-12', clock).points)[0], today);
+const sky = (words: readonly string[]) =>
+  childKindWords(
+    kindTally({
+      ...seriesWith(words.map(() => null)),
+      days: words.map((word) => ({ words: [{ word }], planned: true })),
+    } as unknown as Series),
+  );
+
+/**
+ * Every catalogue of words that a child reads: one line each. The value is the catalogue itself
+ * (every text in it is read), or a list of what its functions say.
+ */
+const catalogues: Readonly<Record<string, unknown>> = {
+  cautions: everyChildCaution,
+  questions: Object.values(questions).map(questionWords),
+  tasks: Object.values(quantityWords).map(({ childTask }) => childTask),
+  stamps: Object.values(stateWords).map(({ stamp }) => stamp),
+  'a lost plant': lostWords,
+  'numbers that cannot be read': unreadable.map((kind) =>
+    parseErrorWords({ kind, position: 0, read: 'x', choices: [] }),
+  ),
+  'the log': [logWords, extraWords, whySuggestions, workWords, writtenWords('12 cm', 'Monday')],
+  'hints for drawings': mistakeIds.map(hintWords),
+  'what is right in a drawing': graphKinds.map((kind) =>
+    rightParts.map((part) => rightWords(part, kind)),
+  ),
+  'choosing a graph': [
+    chooseWords.sourceWords,
+    chooseWords.tableQuestionWords,
+    chooseWords.missingWords({ kind: 'no-repeats' }),
+    noGraphs.map((kind) =>
+      chooseWords.missingWords({ kind: 'no-graph', why: { kind } } as Parameters<
+        typeof chooseWords.missingWords
+      >[0]),
+    ),
+  ],
+  'the drawing board': [
+    Object.values(boardWords.graphWords).map(({ use }) => use),
+    graphKinds.map((kind) => steps.map((step) => boardWords.stepWords(step, kind))),
+  ],
+  growth: [
+    ...[grown([4, 9]), grown([4, 4]), grown([9, 4]), grown([3, 5], 'in'), grown([4]), grown([])],
+    ...[rain([3, 0, 2]), rain([0, 0]), rain(['trace', 'trace']), rain([])],
+    shadow([
+      ['09:00', 95],
+      ['12:00', 40],
+      ['15:00', 80],
+    ]),
+    shadow([['09:00', 95]]),
+    ...[sky(['sun', 'sun', 'rain']), sky(['sun', 'rain']), sky([])],
+  ],
+};
+
+/**
+ * Words of the trade that a child is taught, hears every day and taps: they count as one syllable.
+ * The list is short on purpose; another way to say it comes first.
+ */
+const taughtWords: ReadonlySet<string> = new Set([
+  ...[
+    'inches',
+    'centimetres',
+    'millimetres',
+    'ruler',
+    'unit',
+    'units',
+    'number',
+    'numbers',
+    'measure',
+    'measures',
+  ],
+  ...['measured', 'picture', 'pictures', 'table', 'title', 'shadow', 'grown-up'],
+  // The days and months by name.
+  ...['monday', 'tuesday', 'wednesday', 'thursday', 'friday', 'saturday', 'sunday'],
+]);
+
+/** Sentences of more than ten words, each with the reason why it stays. */
+const longSentences: ReadonlyMap<string, string> = new Map([]);
+
+const textsIn = (found: unknown): readonly string[] => {
+  if (typeof found === 'string') return [found];
+  return found !== null && typeof found === 'object' ? Object.values(found).flatMap(textsIn) : [];
+};
+
+/** The formula is made for sentences: of a label with fewer words, each word must be easy. */
+const shortestSentence = 4;
+/** A figure is read at a glance, not by its letters: it counts as one syllable. */
+const gradeForChild = (text: string): number =>
+  gradeOf(text.replace(/\d+(?:[.,:/]\d+)*/g, '1'), taughtWords);
+
+const isEasy = (text: string): boolean => {
+  const words = wordsOf(text);
+  if (words.length >= shortestSentence) return gradeForChild(text) <= 3;
+  return words.every((word) => taughtWords.has(word) || /^\d/.test(word) || syllablesIn(word) <= 2);
+};
+
+describe.each(Object.entries(catalogues))('the child’s words of %s', (_name, catalogue) => {
+  const texts = [...new Set(textsIn(catalogue))];
+
+  it('are there', () => {
+    expect(texts.length).toBeGreaterThan(0);
+    for (const text of texts) expect(text).not.toMatch(/undefined|NaN|\[object/);
+  });
+
+  // Flesch and Kincaid, grade 3 or lower.
+  it('are easy to read', () => {
+    const hard = texts.filter((text) => !isEasy(text));
+    expect(hard.map((text) => `${gradeForChild(text).toFixed(1)}: ${text}`)).toEqual([]);
+  });
+
+  it('have at most ten words in a sentence', () => {
+    const long = texts
+      .flatMap(sentencesOf)
+      .filter((sentence) => wordsOf(sentence).length > 10 && !longSentences.has(sentence));
+    expect(long).toEqual([]);
+  });
+
+  it('never say that something is wrong', () => {
+    expect(texts.filter((text) => /\b(wrong|bad|fail\w*|incorrect|error)\b/i.test(text))).toEqual(
+      [],
+    );
+  });
+});
+
+describe('the lists of what is allowed', () => {
+  const all = Object.values(catalogues).flatMap(textsIn);
+
+  it('hold no long sentence that is gone', () => {
+    const sentences = new Set(all.flatMap(sentencesOf));
+    expect([...longSentences.keys()].filter((sentence) => !sentences.has(sentence))).toEqual([]);
+  });
+
+  it('find a hard text and a long sentence when there is one', () => {
+    expect(isEasy('Determine the approximate elevation of every specimen.')).toBe(false);
+    expect(isEasy('Approximation')).toBe(false);
+    expect(isEasy('Put the ruler on the soil.')).toBe(true);
+  });
+});
