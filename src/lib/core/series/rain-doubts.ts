@@ -1,0 +1,67 @@
+import { addDays } from '#core/calendar';
+import type { WeatherWord } from '#core/journal';
+import { exactPerUnit, markById, systemOf } from '#core/measure';
+import type { PastTheCap, RainDoubt } from './doubt';
+import type { DoubtCandidate } from './doubt-candidate';
+import { numbersOn, type NumberHistory } from './number-history';
+
+/**
+ * The doubts about a rain reading. Not part of the public door.
+ *
+ * @param weatherBefore the words of the day before, as far as there are any
+ */
+export const rainDoubts = (
+  candidate: DoubtCandidate,
+  history: NumberHistory,
+  weatherBefore: readonly WeatherWord[],
+): readonly (RainDoubt | PastTheCap)[] => [
+  ...tooMuch(candidate),
+  ...asBefore(candidate, history),
+  ...thoughDry(candidate, weatherBefore),
+];
+
+/** More than 100 mm, or 4 in, for each day of the total. */
+function tooMuch({ measured, spanDays = 1 }: DoubtCandidate): readonly (RainDoubt | PastTheCap)[] {
+  const { exact, unit } = measured;
+  const inInches = systemOf(unit) === 'customary';
+  const capExact = spanDays * (inInches ? 4 * exactPerUnit('in') : 100 * exactPerUnit('mm'));
+  if (exact <= capExact) return [];
+  const perhapsExact = Math.round((exact / exactPerUnit(unit)) * exactPerUnit('mm'));
+  const isUnitLikely = unit === 'in' || unit === 'cm';
+  return isUnitLikely && perhapsExact <= spanDays * 100 * exactPerUnit('mm')
+    ? [{ kind: 'rain-unit', perhapsUnit: 'mm', perhapsExact }]
+    : [{ kind: 'past-the-cap', capExact }];
+}
+
+/**
+ * As much as at the reading before: was the gauge emptied? Small amounts are often alike by
+ * chance, dry days always, so that only a fair amount is asked about.
+ */
+function asBefore(
+  { day, measured, spanDays = 1 }: DoubtCandidate,
+  history: NumberHistory,
+): readonly RainDoubt[] {
+  const least = Math.max(alikeFromExact, alikeFromMarks * markById(measured.mark).exact);
+  if (measured.exact < least) return [];
+  const before = numbersOn(history, addDays(day, -spanDays)).at(-1);
+  return before?.exact === measured.exact ? [{ kind: 'rain-as-before', before }] : [];
+}
+
+const alikeFromExact = 3 * exactPerUnit('mm');
+const alikeFromMarks = 2;
+
+/**
+ * Water in the gauge after dry days. It holds what fell since the reading before, so the word of
+ * this morning says little alone: the day before has to be known as dry too.
+ */
+function thoughDry(
+  { measured, weather, spanDays = 1 }: DoubtCandidate,
+  weatherBefore: readonly WeatherWord[],
+): readonly RainDoubt[] {
+  if (measured.exact === 0 || spanDays > 1 || !weather || weatherBefore.length === 0) return [];
+  const isDry = [weather, ...weatherBefore].every((word) => dryWords.includes(word));
+  return isDry ? [{ kind: 'rain-though-dry', weather }] : [];
+}
+
+/** Under cloud and in fog a little may fall unseen. */
+const dryWords: readonly WeatherWord[] = ['sun', 'wind'];
