@@ -2,6 +2,7 @@ import { exactPerUnit } from '#core/measure';
 import type { Drawing } from './drawing';
 import { exactOfLabel } from './exact-of-label';
 import type { BarMistakeId } from './found-mistake';
+import { meantTicks } from './meant-ticks';
 import type { RightGraph } from './right-graph';
 import { middleOf } from './spread';
 import { writtenScale, type WrittenScale } from './written-scale';
@@ -41,7 +42,8 @@ export const barScale = (
 ): BarScale => {
   const { table } = right;
   if (table.form !== 'counts' && table.form !== 'values') throw new Error('No scale of bars');
-  const written = writtenScale(drawing.side.ticks, (text) => exactOfLabel(text, table));
+  const ticks = meantTicks(drawing.side.ticks, table);
+  const written = writtenScale(ticks, (text) => exactOfLabel(text, table));
   const grain = table.form === 'counts' ? 1 : exactPerUnit(table.unit);
   if (!written) return withoutNumbers(right);
   const { step, space, valueAt, evenValueAt } = written;

@@ -2,6 +2,7 @@ import { readDays, type DayPlaces } from './day-places';
 import type { Drawing } from './drawing';
 import { exactOfLabel } from './exact-of-label';
 import type { TimeTable } from './graph-table';
+import { meantTicks } from './meant-ticks';
 import { isRising } from './place-on-scale';
 import type { RightGraph } from './right-graph';
 import { ticksInOtherUnit } from './says-other-unit';
@@ -31,7 +32,8 @@ export const readLineGraph = (right: RightGraph, drawing: Drawing): LineGraphPar
   if (table.form !== 'times') throw new Error(`No line graph is drawn of ${table.form}`);
   const measured = table.rows.filter((row): row is MeasuredRow => row.exact !== null);
   const measuredPlaces = [...new Set(measured.map(({ place }) => place))].sort((a, b) => a - b);
-  const scale = writtenScale(drawing.side.ticks, (text) => exactOfLabel(text, table));
+  const ticks = meantTicks(drawing.side.ticks, table);
+  const scale = writtenScale(ticks, (text) => exactOfLabel(text, table));
   const hasTwoUnits = ticksInOtherUnit(drawing.side.ticks, table.unit).length > 0;
   return {
     ...{ right, table, drawing, measured, scale },

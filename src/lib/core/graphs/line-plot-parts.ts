@@ -2,6 +2,7 @@ import type { Drawing } from './drawing';
 import { exactOfLabel } from './exact-of-label';
 import type { MeasureTable } from './graph-table';
 import { countedQuarters } from './line-plot-fractions';
+import { meantTicks } from './meant-ticks';
 import { isRising } from './place-on-scale';
 import type { RightGraph } from './right-graph';
 import { writtenScale, type WrittenScale } from './written-scale';
@@ -30,14 +31,15 @@ export interface PlotTick {
 export const readLinePlot = (right: RightGraph, drawing: Drawing): LinePlotParts => {
   const { table } = right;
   if (table.form !== 'measures') throw new Error(`No line plot is drawn of ${table.form}`);
-  const ticks = drawing.bottom.ticks
+  const meant = meantTicks(drawing.bottom.ticks, table);
+  const ticks = meant
     .map(({ at, text }, index) => ({ index, at, text, exact: exactOfLabel(text, table) }))
     .sort((one, other) => one.at - other.at);
   const read = ticks.filter(({ exact }) => exact !== null);
   const scale =
     read.length === 1
       ? aroundOne(read[0] as PlotTick, right)
-      : writtenScale(drawing.bottom.ticks, (text) => exactOfLabel(text, table));
+      : writtenScale(meant, (text) => exactOfLabel(text, table));
   return {
     ...{ right, table, drawing, ticks, scale },
     risingScale: scale && isRising(scale) && countedQuarters(ticks).length === 0 ? scale : null,
