@@ -43,7 +43,11 @@ export function boardLayout(
 }
 
 /** The target of a column: as wide as the column, as long as the paper and its name. */
-export function slotBox(layout: BoardLayout, drawing: BoardSheet, slot: BoardSlot): SlotBox {
+export function slotBox(
+  layout: BoardLayout,
+  drawing: Pick<BoardSheet, 'paper' | 'upright'>,
+  slot: BoardSlot,
+): SlotBox {
   const { square, corner, width, height } = layout;
   const from = Math.max(0, slot.at - slot.width / 2);
   const to = Math.min(acrossOf(drawing) + 0.5, slot.at + slot.width / 2);
@@ -55,12 +59,26 @@ export function slotBox(layout: BoardLayout, drawing: BoardSheet, slot: BoardSlo
 /** How many squares along a column a touch lies, from the upper left of the board in pixels. */
 export const alongAt = (
   layout: BoardLayout,
-  drawing: BoardSheet,
+  drawing: Pick<BoardSheet, 'paper' | 'upright'>,
   touch: { readonly x: number; readonly y: number },
 ): number => {
   const pixels = drawing.upright ? layout.corner.y - touch.y : touch.x - layout.corner.x;
   return Math.min(alongOf(drawing), Math.max(0, pixels / layout.square));
 };
+
+/**
+ * How far wide paper is to be pushed so that a column is in sight: not at all where it is. The
+ * numbers stand over the left edge of paper that is pushed along.
+ */
+export function pushedTo(
+  { corner }: BoardLayout,
+  { left, width }: SlotBox,
+  paper: { readonly pushed: number; readonly width: number },
+): number {
+  const begin = Math.max(0, left - corner.x);
+  const end = left + width - paper.width;
+  return Math.min(begin, Math.max(paper.pushed, end));
+}
 
 export interface SlotBox {
   readonly left: number;

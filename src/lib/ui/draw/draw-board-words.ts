@@ -1,4 +1,6 @@
 import {
+  middleOfSquare,
+  snapToPaper,
   squaresText,
   type DrawingLevel,
   type DrawingStep,
@@ -70,6 +72,12 @@ export const drawnWords = (kind: GraphKind, row: DrawnRow): string => {
   if (kind === 'line-plot') return `${row.marks} ${row.marks === 1 ? 'mark' : 'marks'}`;
   return heightWords(row.squares ?? 0);
 };
+
+/** What stands beside a finger that points so many squares along a column. */
+export const besideWords = (kind: GraphKind, at: number, along: number): string =>
+  kind === 'picture-graph'
+    ? `square ${middleOfSquare(at, along) + 0.5}`
+    : heightWords(snapToPaper(at, along));
 
 export const heightWords = (squares: number): string =>
   `${squaresText(squares)} ${squares === 1 || squares === 0.5 ? 'square' : 'squares'} up`;

@@ -14,7 +14,10 @@ export class DrawingDesk {
   ticked = $state.raw<readonly number[]>([]);
   #past = $state.raw<readonly Drawing[]>([]);
   #future = $state.raw<readonly Drawing[]>([]);
+  /** The drawing as those hear it who cannot see it: told when the hand rests, after each frame. */
+  heard = $state.raw() as Drawing;
   #timer: ReturnType<typeof setTimeout> | undefined;
+  #hearing: ReturnType<typeof setTimeout> | undefined;
   #isKept = true;
   #lastField: string | null = null;
 
@@ -27,6 +30,7 @@ export class DrawingDesk {
     readonly pauseMs = 800,
   ) {
     this.drawing = drawing;
+    this.heard = drawing;
     this.ticked = ticked;
   }
 
@@ -97,6 +101,8 @@ export class DrawingDesk {
 
   #show(drawing: Drawing): void {
     this.drawing = drawing;
+    clearTimeout(this.#hearing);
+    this.#hearing = setTimeout(() => (this.heard = this.drawing), restMs);
     this.#keepSoon();
   }
 
@@ -108,3 +114,5 @@ export class DrawingDesk {
 }
 
 const mostSteps = 300;
+/** A frame takes 17 ms; a hand that draws on presses again within a third of a second. */
+const restMs = 200;

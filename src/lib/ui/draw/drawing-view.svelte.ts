@@ -7,6 +7,7 @@ import {
   type DrawingHand,
   type DrawingStep,
   type DrawnJoin,
+  type FoundMistake,
   type Look,
   type LookAt,
   type RightGraph,
@@ -40,18 +41,23 @@ export class DrawingView {
     crossSpace: this.crossSpace,
   }));
 
-  /** Where to look, while a hint is open. */
-  readonly lookAt: LookAt | null = $derived(this.look?.mistakes[0]?.lookAt ?? null);
+  /** The one thing to speak of: a matter of taste only when there is nothing else. */
+  readonly remark: FoundMistake | null = $derived(remarkOf(this.look));
+
+  /** Where to look, while a hint is open; a matter of taste is not marked on the paper. */
+  readonly lookAt: LookAt | null = $derived(
+    this.remark && !this.remark.isSoft ? this.remark.lookAt : null,
+  );
 
   askToLook(): void {
-    const before = this.look?.mistakes[0]?.id;
+    const before = this.remark?.id;
     this.look = lookAtDrawing(this.right, this.desk.drawing);
-    if (this.look.mistakes[0]?.id !== before) this.rung = 0;
+    if (this.remark?.id !== before) this.rung = 0;
   }
 
   /** Goes to where the thing to look at can be mended. */
   mend(): void {
-    if (this.lookAt) this.step = stepToLookAt(this.lookAt, this.steps);
+    if (this.remark) this.step = stepToLookAt(this.remark.lookAt, this.steps);
     this.look = null;
   }
 
@@ -72,3 +78,6 @@ export class DrawingView {
     this.joinFrom = null;
   }
 }
+
+const remarkOf = (look: Look | null): FoundMistake | null =>
+  look?.mistakes.find(({ isSoft }) => !isSoft) ?? look?.mistakes[0] ?? null;
