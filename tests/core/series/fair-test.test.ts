@@ -50,6 +50,14 @@ describe('a fair test', () => {
     expect(testOf(...entries, marked(11, monday, 'not-up-yet'))!.isLocked).toBe(false);
   });
 
+  it('is locked by the first of several readings, of whichever specimen', () => {
+    const plans = [planned(10, 'water'), planned(12, 'soil')];
+    const lastA = testOf(addedDry, ...plans, tookDry(11, monday), took(13, monday, 2))!;
+    expect([lastA.plan?.different, lastA.laterPlans.length]).toEqual(['water', 1]);
+    const lastB = testOf(addedDry, ...plans, took(11, monday, 2), tookDry(13, monday))!;
+    expect([lastB.plan?.different, lastB.laterPlans.length]).toEqual(['water', 1]);
+  });
+
   it('is locked by when a reading was written, not by the day it was taken', () => {
     const test = testOf(planned(10, 'water'), took(11, '2026-02-20', 2), planned(12, 'soil'))!;
     expect(test.plan?.different).toBe('water');

@@ -68,5 +68,10 @@ export {
 } from './sun-check';
 export { toldUnits, unitReadIn } from './told-units';
 export { trendNeeds, trendOf, type Trend, type TrendError, type TrendLine } from './trend';
+export {
+  trendWithAndWithout,
+  type TrendTwice,
+  type TrendTwiceError,
+} from './trend-with-and-without';
 export type { UndefinedStatistic } from './undefined-statistic';
 export { wetDays, type WetDays } from './wet-days';
