@@ -33,17 +33,17 @@ function middayLonger(
 ): readonly ShadowDoubt[] {
   if (time === undefined || !isBetween(time, midday)) return [];
   const mornings = numbersOn(history, day).filter(
-    (point) => point.reading !== reading && point.time !== undefined && point.time < morningEnds,
+    (point) => point.reading !== reading && point.time !== undefined && point.time <= morningEnds,
   );
   const morning = mornings.filter((point) => point.exact < measured.exact).at(-1);
   return morning ? [{ kind: 'midday-longer', morning }] : [];
 }
 
-/** Apart enough for any place in its time zone, by summer time or not. */
-const morningEnds = '09:30';
+/** Apart enough for a place at either edge of its time zone, by summer time or not. */
+const morningEnds = '09:15';
 const midday = { from: '11:30', to: '13:00' } as const;
 
-/** At the same time a day or two later a shadow is nearly as long: same stick, same place? */
+/** At the same time some days later a shadow is nearly as long: same stick, same place? */
 function notAsBefore(
   { day, time, measured }: DoubtCandidate,
   history: NumberHistory,
@@ -61,9 +61,10 @@ function notAsBefore(
     : [];
 }
 
-const nextDaysMost = 1;
-const shareOffAsked = 0.15;
+/** From Friday to Monday a shadow changes by less than this, if it is read to five minutes. */
+const nextDaysMost = 3;
 const sameTimeMinutes = 5;
+const shareOffAsked = 0.15;
 
 const isSameTime = (point: SeriesPoint, time: ClockTime): boolean =>
   point.time !== undefined &&
