@@ -1,6 +1,13 @@
 import type { CivilDay } from '#core/calendar';
-import { lastDrawing, tableOfDrawing, type GraphKind, type SortedOtherwise } from '#core/graphs';
+import {
+  decodeTableChoice,
+  lastDrawing,
+  tableOfDrawing,
+  type GraphKind,
+  type SortedOtherwise,
+} from '#core/graphs';
 import type { DrawingRecord, Notebook } from '#core/journal';
+import { sourceWords } from './choose-words';
 import { graphWords, isGraphKind } from './draw-board-words';
 import { isDrawingFinished } from './drawing-record';
 
@@ -28,10 +35,17 @@ export const begunCards = (
       const made = hasTally ? tableOfDrawing(record, notebook, today) : null;
       const isSorting = made?.ok === true && made.value.sorting !== null;
       const card: BegunCard = {
-        ...{ record, graph, title: lastDrawing(versions)?.title || graphWords[graph].name },
+        ...{ record, graph, title: lastDrawing(versions)?.title || nameOf(record, graph) },
         stands: isSorting ? 'sort on' : isDrawingFinished(record) ? 'done' : 'go on',
         otherwise: made?.ok ? made.value.otherwise : [],
       };
       return [card];
     })
     .reverse();
+
+/** Before it has a title: its graph, and what that is of. */
+const nameOf = ({ choice }: DrawingRecord, graph: GraphKind): string => {
+  const chosen = decodeTableChoice(choice);
+  const { name } = graphWords[graph];
+  return chosen.ok ? `${name}: ${sourceWords[chosen.value.source]}` : name;
+};
