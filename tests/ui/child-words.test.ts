@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { civilDay } from '#core/calendar';
 import { latestChange, rainTotals, shadowDays } from '#core/growth';
 import { graphKinds, kindTally, type MistakeId } from '#core/graphs';
-import { parseMeasured, type ParseErrorKind } from '#core/measure';
+import type { ParseErrorKind } from '#core/measure';
 import type { EntryQuestion, Series } from '#core/series';
 import { hintWords, rightWords } from '#ui/draw-words';
 import {
@@ -88,6 +88,16 @@ const sky = (words: readonly string[]) =>
     } as unknown as Series),
   );
 
+/** What components say by themselves, without a catalogue. */
+const components = import.meta.glob<string>('/src/lib/ui/**/*.svelte', {
+  eager: true,
+  query: '?raw',
+  import: 'default',
+});
+const saidInComponents = Object.values(components).flatMap((source) =>
+  [...source.matchAll(/<Spoken\b[^>]*?\btext="([^"{]+)"/g)].map(([, text]) => text),
+);
+
 /**
  * Every catalogue of words that a child reads: one line each. The value is the catalogue itself
  * (every text in it is read), or a list of what its functions say.
@@ -120,6 +130,7 @@ const catalogues: Readonly<Record<string, unknown>> = {
     Object.values(boardWords.graphWords).map(({ use }) => use),
     graphKinds.map((kind) => steps.map((step) => boardWords.stepWords(step, kind))),
   ],
+  'the components themselves': saidInComponents,
   growth: [
     ...[grown([4, 9]), grown([4, 4]), grown([9, 4]), grown([3, 5], 'in'), grown([4]), grown([])],
     ...[rain([3, 0, 2]), rain([0, 0]), rain(['trace', 'trace']), rain([])],
