@@ -23,3 +23,10 @@ export const sheetRoom = (
   const [across, down] = direction === 'tall' ? [widthMm, heightMm] : [heightMm, widthMm];
   return { widthMm: across - 2 * marginMm, heightMm: down - 2 * marginMm - 0.5 };
 };
+
+/** The rule that tells a browser how large a page is and which way it lies. */
+export const pageRule = (size: PaperSizeName, direction: SheetDirection): string => {
+  const { widthMm, heightMm } = paperSizes[size];
+  const measures = direction === 'tall' ? [widthMm, heightMm] : [heightMm, widthMm];
+  return `@page { size: ${measures.map((mm) => `${mm}mm`).join(' ')}; margin: ${marginMm}mm; }`;
+};

@@ -71,8 +71,6 @@ const counted = (count: number, one: string, many: string): string =>
 export const plainWords = {
   name: 'Squares to draw on',
   task: 'For any graph.',
-  help: 'Plain squares for any graph. Begin a drawing to have its table and frame on paper too.',
-  or: 'Or plain squares for any graph, as they stand here:',
 } as const;
 
 /** Why there is no sheet, and what can be done. */

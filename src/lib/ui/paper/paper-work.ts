@@ -1,16 +1,18 @@
 import { failed, ok, type Result } from '#core/base';
 import type { CivilDay } from '#core/calendar';
 import {
-  decodeDrawing,
   decodeTableChoice,
   graphKinds,
+  lastDrawing,
   rightGraphOf,
   tableOf,
   type Drawing,
   type NoGraph,
   type RightGraph,
 } from '#core/graphs';
-import type { DrawingRecord, Notebook } from '#core/journal';
+import type { DrawingRecord, Notebook, PersonId } from '#core/journal';
+import { isBeingDrawn } from './being-drawn';
+import { drawingChild } from './drawing-child';
 import type { PaperRequest } from './paper-request';
 import type { PaperSizeName } from './paper-sizes';
 
@@ -22,35 +24,42 @@ export interface PaperWork {
   readonly isMadeUp: boolean;
   /** What the child drew, as it was saved last; null where nothing can be shown. */
   readonly own: Drawing | null;
+  /** Whether a child's drawing of this log is open: the finished graph is not to be seen then. */
+  readonly isBeingDrawn: boolean;
   readonly isLeftHanded: boolean;
   /** The paper most likely in the house: inches and Letter go together. */
   readonly size: PaperSizeName;
 }
 
-/** What an address asks for, out of the notebook; null where it asks for nothing in it. */
+/**
+ * What an address asks for, out of the notebook; null where it asks for nothing in it.
+ *
+ * @param now the day it is where the family is, and who writes
+ */
 export function paperWork(
   notebook: Notebook,
   request: PaperRequest,
-  today: CivilDay,
+  now: { readonly today: CivilDay; readonly author: PersonId | null },
 ): Result<PaperWork, NoPaper> | null {
   const record = request.drawing ? notebook.drawings.get(request.drawing) : undefined;
   const chosen = record ? chosenFor(record) : request.chosen;
   if (!chosen) return request.drawing ? failed({ kind: 'no-table' }) : null;
   const investigation = notebook.investigations.get(chosen.choice.investigation);
-  const table = tableOf(chosen.choice, notebook, today);
+  const table = tableOf(chosen.choice, notebook, now.today);
   if (!investigation || !table) return failed({ kind: 'no-table' });
   const right = rightGraphOf(chosen.graph, table, chosen.stage);
   if (!right.ok) return right;
   const [first] = chosen.choice.specimens;
   const specimen =
     chosen.choice.specimens.length === 1 && first ? notebook.specimens.get(first) : undefined;
-  const author = record?.author ? notebook.people.get(record.author) : undefined;
+  const child = drawingChild(notebook, record?.author ?? now.author);
   return ok({
     right: right.value,
     name: specimen?.name ?? investigation.title,
     isMadeUp: investigation.origin === 'made-up',
-    own: record ? lastDrawingOf(record) : null,
-    isLeftHanded: author?.hand === 'left',
+    own: record ? lastDrawing(record.versions) : null,
+    isBeingDrawn: isBeingDrawn(notebook, chosen.choice),
+    isLeftHanded: child?.hand === 'left',
     size: ['cm', 'mm', 'm'].includes(investigation.unit) ? 'a4' : 'letter',
   });
 }
@@ -62,13 +71,4 @@ const chosenFor = ({ choice, graph, stage }: DrawingRecord): PaperRequest['chose
   const kind = graphKinds.find((each) => each === graph);
   const decoded = decodeTableChoice(choice);
   return kind && decoded.ok ? { choice: decoded.value, graph: kind, stage } : null;
-};
-
-/** The newest version this program can read. */
-const lastDrawingOf = ({ versions }: DrawingRecord): Drawing | null => {
-  for (const { paper } of [...versions].reverse()) {
-    const drawing = decodeDrawing(paper);
-    if (drawing.ok) return drawing.value;
-  }
-  return null;
 };

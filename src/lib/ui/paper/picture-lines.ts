@@ -23,7 +23,10 @@ export const pictureLines = (drawing: Drawing, toWrite: boolean): PictureLines =
 /** How much of the sheet those lines take, in millimetres: as tall as the style of each makes it. */
 export const linesMm = (drawing: Drawing, toWrite: boolean): number => {
   const { title, numbers, bottom, hasKey } = pictureLines(drawing, toWrite);
-  const keyed = drawing.seriesKey.reduce((sum, { text }) => sum + text.length * 2.4 + 14, 40);
+  const keyed = [
+    ...(drawing.key ? [`stands for ${drawing.key.text}`] : []),
+    ...drawing.seriesKey.map(({ text }) => text),
+  ].reduce((sum, text) => sum + text.length * 2.4 + 13, 20);
   return (
     (title === '' ? (toWrite ? 12 : 0) : 4 + 8 * linesOf(title, 3.2)) +
     (numbers ? lineMm(numbers.text, toWrite) : 0) +

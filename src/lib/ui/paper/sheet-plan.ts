@@ -1,7 +1,7 @@
 import { begunDrawing, drawRight, emptyDrawing, type Drawing } from '#core/graphs';
 import { paperLayout, type SheetLayout } from './paper-layout';
 import type { PaperSizeName } from './paper-sizes';
-import { blockMm, paperTable, type PaperTable } from './paper-table';
+import { paperTables, tableNeeds, type PaperTable } from './paper-table';
 import { isLevel, type SheetKind } from './paper-words';
 import type { PaperWork } from './paper-work';
 import { linesMm } from './picture-lines';
@@ -28,7 +28,7 @@ export function sheetPlan(work: PaperWork, asked: SheetAsked): SheetPlan | null 
   const drawing = drawingFor(work, asked);
   if (!drawing) return null;
   return planOf(drawing, asked, {
-    table: asked.sheet === 'own-drawing' ? null : paperTable(work.right.table),
+    tables: asked.sheet === 'own-drawing' ? [] : paperTables(work.right.table),
     numbersTwice: work.isLeftHanded,
   });
 }
@@ -38,26 +38,27 @@ export const plainPlan = (size: PaperSizeName): SheetPlan =>
   planOf(
     emptyDrawing('bar-graph', { columns: 1, rows: 1 }),
     { sheet: 'empty-paper', size, upright: null },
-    { table: null, numbersTwice: false },
+    { tables: [], numbersTwice: false },
   );
 
 const planOf = (
   drawing: Drawing,
   { sheet, size }: SheetAsked,
-  { table, numbersTwice }: { readonly table: PaperTable | null; readonly numbersTwice: boolean },
+  {
+    tables,
+    numbersTwice,
+  }: { readonly tables: readonly PaperTable[]; readonly numbersTwice: boolean },
 ): SheetPlan => {
   const linesToWrite = isLevel(sheet);
   const layout = paperLayout(size, {
     ...drawing.paper,
     edgesAt: (squareMm) => pictureEdges(drawing, squareMm, { numbersTwice }),
-    table: table && {
-      ...{ rows: table.rows.length, rowMm: table.rowMm, headMm: table.headMm },
-      blockMm: blockMm(table),
-    },
+    tables: tables.map(tableNeeds),
     linesMm: linesMm(drawing, linesToWrite),
   });
   // Empty paper is full of squares: its size must not tell how far the graph will go.
   const filled = sheet === 'empty-paper' ? { ...drawing, paper: layout.room } : drawing;
+  const table = tables[layout.tableAt] ?? null;
   return { size, drawing: filled, table, layout, linesToWrite, numbersTwice };
 };
 
