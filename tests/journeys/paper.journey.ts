@@ -16,6 +16,7 @@ const entry = (kind: string, name: string, value: string) =>
   sample.entries.find((each) => each['kind'] === kind && each[name] === value)!;
 const beans = entry('investigation-begun', 'quantity', 'plant-height')['investigation']!;
 const windowBean = entry('specimen-added', 'name', 'Window bean')['specimen']!;
+const shelfBean = entry('specimen-added', 'name', 'Shelf bean')['specimen']!;
 const rain = entry('investigation-begun', 'quantity', 'rain')['investigation']!;
 const gauge = entry('specimen-added', 'investigation', rain)['specimen']!;
 
@@ -226,5 +227,172 @@ for (const scheme of ['light', 'dark'] as const) {
       () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
     );
     expect(tooWide).toBe(0);
+  });
+}
+
+/** A child begins a drawing of the window bean's heights and leaves it open. */
+async function leaveADrawingOpen(page: Page, graph = 'Bar graph'): Promise<void> {
+  await page.goto(`/draw?of=${windowBean}`);
+  await page
+    .getByRole('article', { name: graph })
+    .getByRole('button', { name: 'Each day’s measure', exact: true })
+    .click();
+  await expect(page.getByRole('button', { name: 'Next', exact: true })).toBeVisible();
+}
+
+const sheetOnScreen = (page: Page) => page.getByRole('region', { name: 'The sheet' });
+const finished = (page: Page) => page.getByText('One right way to draw it.');
+
+test('while a drawing is open the finished graph is printed unseen, and seen only when asked for', async ({
+  page,
+}) => {
+  const faults = listenForFaults(page);
+  await openSample(page);
+  await leaveADrawingOpen(page);
+  await page.getByRole('link', { name: 'Draw it on paper instead' }).click();
+  // What the child draws on is seen at once.
+  await expect(sheetOnScreen(page)).toBeVisible();
+
+  await page.getByRole('link', { name: 'Finished, for you' }).click();
+  await expect(page.getByText(/drawing of this log is still open/)).toBeVisible();
+  await expect(sheetOnScreen(page)).toBeHidden();
+  await expect(page.getByRole('img', { name: /bars/ })).toHaveCount(0);
+
+  // It comes out of the printer all the same, bars and all, and stays unseen.
+  const [sheet] = pdfPages(await page.pdf({ preferCSSPageSize: true, printBackground: true }));
+  expectTrueBars(sheet!);
+  expect(
+    sheet!.shapes.filter(({ paint, colour }) => paint === 'fill' && colour === '228 228 228')
+      .length,
+  ).toBeGreaterThan(3);
+  await expect(sheetOnScreen(page)).toBeHidden();
+
+  const show = page.getByRole('button', { name: 'Show it to me' });
+  await show.click();
+  await expect(sheetOnScreen(page)).toBeVisible();
+  await expect(page.getByText('For the grown-up', { exact: true })).toBeVisible();
+  await page.getByRole('button', { name: 'Hide it again' }).click();
+  await expect(sheetOnScreen(page)).toBeHidden();
+
+  // Seen once, it is not seen by itself the next time; nor by any other way to the same log.
+  await show.click();
+  await page.getByRole('link', { name: 'Empty squares' }).click();
+  await expect(sheetOnScreen(page)).toBeVisible();
+  await page.getByRole('link', { name: 'Finished, for you' }).click();
+  await expect(sheetOnScreen(page)).toBeHidden();
+  for (const { of, choice } of graphs.slice(0, 3)) {
+    await page.goto(address(of, choice, 'sheet=finished'));
+    await expect(show).toBeVisible();
+    await expect(finished(page)).toBeHidden();
+  }
+  // The rain is another log: nobody draws it.
+  const { of, choice } = graphs[3];
+  await page.goto(address(of, choice, 'sheet=finished'));
+  await expect(finished(page)).toBeVisible();
+  await expect(show).toHaveCount(0);
+  expect(faults).toEqual([]);
+});
+
+test('once the child is done, the finished graph is shown without asking', async ({ page }) => {
+  await openSample(page);
+  await leaveADrawingOpen(page);
+  await page.getByRole('button', { name: 'Title', exact: true }).click();
+  await page.getByRole('textbox', { name: 'My title' }).fill('How tall was our bean?');
+  await page.getByRole('button', { name: 'I am done', exact: true }).click();
+  await page.getByRole('link', { name: 'Draw it on paper instead' }).click();
+  await page.getByRole('link', { name: 'Finished, for you' }).click();
+  await expect(finished(page)).toBeVisible();
+  await expect(page.getByRole('button', { name: 'Show it to me' })).toHaveCount(0);
+  // What the child left is a sheet of its own.
+  await page.getByRole('link', { name: 'The child’s drawing' }).click();
+  await expect(sheetOnScreen(page).getByText('How tall was our bean?')).toBeVisible();
+});
+
+test('from the menu every log offers its tables, each as an empty sheet, with numbers, finished', async ({
+  page,
+}) => {
+  const faults = listenForFaults(page);
+  await openSample(page);
+  await page.goto('/draw/paper');
+  await expect(page.getByRole('heading', { name: 'Squares to draw on' })).toBeVisible();
+  for (const [log, kinds] of [
+    ['Window bean', ['Picture graph', 'Bar graph', 'Line plot (X plot)', 'Line graph']],
+    ['Yard gauge', ['Picture graph', 'Bar graph', 'Line plot (X plot)']],
+  ] as const) {
+    await page.getByRole('heading', { name: log, level: 3 }).click();
+    for (const kind of kinds) {
+      const offers = page.getByRole('region', { name: `${kind}, ${log}` });
+      for (const sheet of ['Empty squares', 'With numbers', 'Finished, for you'])
+        await expect(offers.getByRole('link', { name: `${sheet}:` }).first()).toBeVisible();
+    }
+  }
+  await page
+    .getByRole('region', { name: 'Line graph, Window bean' })
+    .getByRole('link', { name: 'With numbers: The days in order', exact: false })
+    .first()
+    .click();
+  await expect(page.getByRole('heading', { name: 'Line graph: Window bean' })).toBeVisible();
+  await expect(page.getByRole('link', { name: 'With numbers' })).toHaveAttribute('aria-current');
+  await page.getByRole('link', { name: 'All sheets' }).click();
+  await expect(page.getByRole('heading', { name: 'Tables that are ready' })).toBeVisible();
+  expect(faults).toEqual([]);
+});
+
+test('two plants of twenty days have their graph and their table on one sheet', async ({
+  page,
+}) => {
+  await openSample(page);
+  const choice = {
+    ...{ ...week, specimens: [windowBean, shelfBean], source: 'days-in-order', to: '2026-03-30' },
+  };
+  for (const size of ['a4', 'letter'])
+    for (const sheet of ['empty-paper', 'scale-given', 'frame-given', 'finished']) {
+      const more = `sheet=${sheet}&size=${size}`;
+      const pages = await printed(page, address(['line-graph', 'grade-3'], choice, more));
+      expect([more, pages.length]).toEqual([more, 1]);
+      expectTrueBars(pages[0]!);
+      // Every day has its row, and no letter is smaller than 11 points (14.67 CSS pixels).
+      const table = page.getByRole('table', { name: /The table/ });
+      await expect(table.locator('tbody tr')).toHaveCount(20);
+      const smallest = await table
+        .locator('th, td')
+        .evaluateAll((cells) =>
+          Math.min(...cells.map((cell) => parseFloat(getComputedStyle(cell).fontSize))),
+        );
+      expect(smallest).toBeGreaterThan(14.6);
+    }
+});
+
+for (const scheme of ['light', 'dark'] as const) {
+  test(`the list of sheets, and a covered and an uncovered sheet, leave axe nothing to find on a ${scheme} screen @phone`, async ({
+    page,
+  }) => {
+    await page.emulateMedia({ colorScheme: scheme });
+    await openSample(page);
+    const findsNothing = async (): Promise<void> => {
+      const { violations } = await new AxeBuilder({ page }).analyze();
+      expect(violations.map((each) => `${each.id}: ${each.nodes[0]?.html}`)).toEqual([]);
+      const tooWide = await page.evaluate(
+        () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
+      );
+      expect(tooWide).toBe(0);
+    };
+    await leaveADrawingOpen(page);
+    await page.goto('/draw/paper');
+    await page.getByRole('heading', { name: 'Window bean', level: 3 }).click();
+    await expect(page.getByRole('heading', { name: 'Saved drawings' })).toBeVisible();
+    await expect(page.getByRole('region', { name: 'Bar graph, Window bean' })).toBeVisible();
+    await findsNothing();
+    for (const { of, choice } of graphs) {
+      await page.goto(address(of, choice, 'size=letter&sheet=scale-given'));
+      await expect(sheetOnScreen(page)).toBeVisible();
+      await findsNothing();
+    }
+    await page.goto(address(graphs[0].of, graphs[0].choice, 'size=a4&sheet=finished'));
+    await expect(page.getByRole('button', { name: 'Show it to me' })).toBeVisible();
+    await findsNothing();
+    await page.getByRole('button', { name: 'Show it to me' }).click();
+    await expect(finished(page)).toBeVisible();
+    await findsNothing();
   });
 }
