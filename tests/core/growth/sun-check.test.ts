@@ -1,4 +1,4 @@
-import { getPosition } from 'suncalc';
+import { getPosition, getTimes } from 'suncalc';
 import { describe, expect, it } from 'vitest';
 import { civilDay } from '#core/calendar';
 import { checkShadow, noonShadow } from '#core/growth';
@@ -35,6 +35,20 @@ describe('the library that knows where the sun is', () => {
     // Near the zenith the azimuth swings, so it is not held against the reference there.
     const off = Math.abs(azimuth - place.azimuth_from_north_deg);
     if (apparent <= 85) expect(off).toBeLessThan(azimuthTolerance);
+  });
+});
+
+describe('the library that knows when the sun is highest', () => {
+  // Solar noon recomputed with astropy 5.2.1, to the second; heights there are geometric, and
+  // refraction lifts them by 1.02 / tan(h + 10.3 / (h + 5.11)) minutes (Meeus 16.4).
+  it.each(shadow.solar_noon)('agrees at $place on $date', (noon) => {
+    const { solarNoon } = getTimes(new Date(`${noon.date}T12:00:00Z`), noon.lat, noon.lon);
+    const secondsOff = (solarNoon.getTime() - Date.parse(noon.solar_noon_utc)) / 1000;
+    expect(Math.abs(secondsOff)).toBeLessThan(3);
+    const height = noon.elevation_geometric_deg;
+    const lifted = 1.02 / 60 / Math.tan(((height + 10.3 / (height + 5.11)) * Math.PI) / 180);
+    const { altitude } = getPosition(solarNoon, noon.lat, noon.lon);
+    expect(Math.abs(altitude - height - lifted)).toBeLessThan(heightTolerance);
   });
 });
 
