@@ -52,9 +52,11 @@ describe('rain', () => {
   });
 
   it('a total of three days is held against the reading before them', () => {
-    const series = rainLog(['2026-03-07', mm(12)], ['2026-03-09', mm(0)]);
+    const series = rainLog(['2026-03-07', mm(12)]);
     expect(kindsAsked(mm(12), series, { spanDays: 3 })).toEqual(['rain-as-before']);
     expect(kindsAsked(mm(12), series)).toEqual([]);
+    const emptied = rainLog(['2026-03-07', mm(12)], ['2026-03-09', mm(0)]);
+    expect(kindsAsked(mm(12), emptied, { spanDays: 3 })).toEqual([]);
   });
 
   // Caps of 100 mm and 4 in a day: common practice, no source.
@@ -72,6 +74,11 @@ describe('rain', () => {
     expect(
       doubtsAbout({ day: civilDay('2026-03-10'), measured: read(12, 'in', '1 in') }, rainLog(), []),
     ).toEqual([{ kind: 'rain-unit', perhapsUnit: 'mm', perhapsExact: 12 * exactPerUnit('mm') }]);
+  });
+
+  it('on the first day there is, asks nothing of the day before', () => {
+    const candidate = { day: civilDay('1900-01-01'), measured: mm(12), weather: 'sun' } as const;
+    expect(doubtsAbout(candidate, rainLog(), [])).toEqual([]);
   });
 
   it('water after two dry days asks for sprinkler or dew; one dry morning says nothing', () => {

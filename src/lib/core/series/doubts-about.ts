@@ -1,5 +1,3 @@
-import { addDays } from '#core/calendar';
-import type { WeatherWord } from '#core/journal';
 import { isLengthUnit } from '#core/measure';
 import type { Doubt } from './doubt';
 import type { DoubtCandidate } from './doubt-candidate';
@@ -33,18 +31,12 @@ export const doubtsAbout = (
 export interface LogToDoubt {
   readonly series: Series;
   readonly history: NumberHistory;
-  readonly weatherOn: ReadonlyMap<string, readonly WeatherWord[]>;
 }
 
 /** Not part of the public door. */
 export const logToDoubt = (series: Series): LogToDoubt => ({
-  ...{ series, history: numberHistory(series) },
-  weatherOn: new Map(
-    series.days.map(({ day, readings }) => [
-      day,
-      readings.flatMap(({ weather }) => (weather === undefined ? [] : [weather])),
-    ]),
-  ),
+  series,
+  history: numberHistory(series),
 });
 
 /** Not part of the public door. */
@@ -60,7 +52,7 @@ export const otherLogsOf = (
 /** Not part of the public door. */
 export function doubtsWith(
   candidate: DoubtCandidate,
-  { series, history, weatherOn }: LogToDoubt,
+  { series, history }: LogToDoubt,
   others: readonly OtherLog[],
 ): readonly Doubt[] {
   if (!isLengthUnit(candidate.measured.unit)) return [];
@@ -68,7 +60,7 @@ export function doubtsWith(
     case 'plant-height':
       return plantDoubts(candidate, series.specimen, history, others);
     case 'rain':
-      return rainDoubts(candidate, history, weatherOn.get(addDays(candidate.day, -1)) ?? []);
+      return rainDoubts(candidate, history);
     case 'shadow':
       return shadowDoubts(candidate, series.specimen, history);
     case 'length':

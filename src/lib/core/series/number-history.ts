@@ -1,4 +1,5 @@
 import type { CivilDay } from '#core/calendar';
+import type { Reading, WeatherWord } from '#core/journal';
 import { isLengthUnit } from '#core/measure';
 import type { Series, SeriesPoint } from './series';
 
@@ -14,9 +15,11 @@ export interface DayOfNumbers {
   readonly points: readonly SeriesPoint[];
   /** The middle one by size; of an even number, the lower of the two in the middle. */
   readonly middle: SeriesPoint;
+  /** The words for the weather that were written with them. */
+  readonly weather: readonly WeatherWord[];
 }
 
-export function numberHistory({ points }: Pick<Series, 'points'>): NumberHistory {
+export function numberHistory({ points, days: written }: Series): NumberHistory {
   const byDay = new Map<CivilDay, SeriesPoint[]>();
   for (const point of points) {
     if (!isLengthUnit(point.unit)) continue;
@@ -24,7 +27,11 @@ export function numberHistory({ points }: Pick<Series, 'points'>): NumberHistory
     if (known) known.push(point);
     else byDay.set(point.day, [point]);
   }
-  const days = [...byDay].map(([day, ofDay]) => ({ day, points: ofDay, middle: middleOf(ofDay) }));
+  const weatherByDay = new Map(written.map(({ day, readings }) => [day, weatherOf(readings)]));
+  const days = [...byDay].map(([day, ofDay]): DayOfNumbers => {
+    const weather = weatherByDay.get(day) ?? [];
+    return { day, points: ofDay, middle: middleOf(ofDay), weather };
+  });
   return { days: days.sort((left, right) => (left.day < right.day ? -1 : 1)) };
 }
 
@@ -59,3 +66,6 @@ const middleOf = (points: readonly SeriesPoint[]): SeriesPoint => {
   const inOrder = [...points].sort((left, right) => left.exact - right.exact);
   return inOrder[Math.floor((inOrder.length - 1) / 2)]!;
 };
+
+const weatherOf = (readings: readonly Reading[]): readonly WeatherWord[] =>
+  readings.flatMap(({ weather }) => (weather === undefined ? [] : [weather]));

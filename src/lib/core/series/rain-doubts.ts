@@ -1,23 +1,18 @@
-import { addDays } from '#core/calendar';
+import { daysBetween, type CivilDay } from '#core/calendar';
 import type { WeatherWord } from '#core/journal';
 import { exactPerUnit, markById, systemOf } from '#core/measure';
 import type { PastTheCap, RainDoubt } from './doubt';
 import type { DoubtCandidate } from './doubt-candidate';
-import { numbersOn, type NumberHistory } from './number-history';
+import { daysBefore, type NumberHistory } from './number-history';
 
-/**
- * The doubts about a rain reading. Not part of the public door.
- *
- * @param weatherBefore the words of the day before, as far as there are any
- */
+/** The doubts about a rain reading. Not part of the public door. */
 export const rainDoubts = (
   candidate: DoubtCandidate,
   history: NumberHistory,
-  weatherBefore: readonly WeatherWord[],
 ): readonly (RainDoubt | PastTheCap)[] => [
   ...tooMuch(candidate),
   ...asBefore(candidate, history),
-  ...thoughDry(candidate, weatherBefore),
+  ...thoughDry(candidate, history),
 ];
 
 /** More than 100 mm, or 4 in, for each day of the total. */
@@ -45,7 +40,7 @@ function asBefore(
   const step = markById(measured.mark).exact;
   const least = Math.max(2 * millimetre, (step > millimetre ? 3 : 5) * step);
   if (measured.exact < least) return [];
-  const before = numbersOn(history, addDays(day, -spanDays)).at(-1);
+  const before = dayBefore(history, day, spanDays)?.points.at(-1);
   return before?.exact === measured.exact ? [{ kind: 'rain-as-before', before }] : [];
 }
 
@@ -56,12 +51,19 @@ const millimetre = exactPerUnit('mm');
  * this morning says little alone: the day before has to be known as dry too.
  */
 function thoughDry(
-  { measured, weather, spanDays = 1 }: DoubtCandidate,
-  weatherBefore: readonly WeatherWord[],
+  { day, measured, weather, spanDays = 1 }: DoubtCandidate,
+  history: NumberHistory,
 ): readonly RainDoubt[] {
+  const weatherBefore = dayBefore(history, day, 1)?.weather ?? [];
   if (measured.exact === 0 || spanDays > 1 || !weather || weatherBefore.length === 0) return [];
   const isDry = [weather, ...weatherBefore].every((word) => dryWords.includes(word));
   return isDry ? [{ kind: 'rain-though-dry', weather }] : [];
+}
+
+/** The day with a number that lies so many days back, if there is one. */
+function dayBefore(history: NumberHistory, day: CivilDay, daysBack: number) {
+  const last = daysBefore(history, day).at(-1);
+  return last && daysBetween(last.day, day) === daysBack ? last : null;
 }
 
 /** Under cloud and in fog a little may fall unseen. */

@@ -14,8 +14,8 @@ export type StartAtOne =
 /**
  * Whether both sides of the ruler seem to be counted from 1: the metric side is then short of the
  * inches by 1.54 cm (one inch too much against one centimetre too much). The mean of the last five
- * pairs, held against -0.8 cm. A pair further apart than counting from 1 can bring about has
- * another reason, and is passed over. Where zero is not the edge, both sides shift alike, and
+ * pairs, held against -0.8 cm. A pair much further apart than counting from 1 can bring about (by
+ * more than two windows of agreement) has another reason, and is passed over. Where zero is not the edge, both sides shift alike, and
  * nothing is seen here.
  *
  * @param pairs in order (rulerPairs), best of one child
@@ -36,4 +36,4 @@ const thresholdExact = -0.8 * exactPerUnit('cm');
 const oneTooManyExact = exactPerUnit('in') - exactPerUnit('cm');
 
 const isTelling = ({ differenceExact, windowExact }: RulerPair): boolean =>
-  differenceExact <= windowExact && differenceExact >= -windowExact - oneTooManyExact;
+  differenceExact <= 2 * windowExact && differenceExact >= -2 * windowExact - oneTooManyExact;
