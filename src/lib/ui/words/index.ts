@@ -1,5 +1,13 @@
 export { cautionWords } from './cautions';
 export { childCautionWords, localAdvice } from './child-cautions';
+export {
+  childTasks,
+  isDayState,
+  lostWords,
+  quantityIcons,
+  stampsByQuantity,
+  stateWords,
+} from './day-words';
 export { everyChildCaution } from './every-child-caution';
 export {
   blankWords,
@@ -22,14 +30,6 @@ export {
 } from './log-words';
 export { parseErrorWords } from './parse-error-words';
 export { endingWords, handWords, roleWords } from './people-words';
-export {
-  isDayState,
-  lostWords,
-  markWords,
-  quantityWords,
-  stageWords,
-  stampsByQuantity,
-  stateWords,
-} from './quantity-words';
+export { markWords, quantityWords, stageWords } from './quantity-words';
 export { questionWords, type QuestionWords } from './question-words';
 export { troubleWords } from './trouble-words';

@@ -2,7 +2,7 @@ import { formatDay, type CivilDay } from '#core/calendar';
 import type { Ending, Investigation, Quantity, Taken } from '#core/journal';
 import { formatMeasured } from '#core/measure';
 import type { BlankRow, BlanksRow, LogRow } from '#core/series';
-import { stateWords } from './quantity-words';
+import { stateWords } from './day-words';
 
 /** What stands on the log page. Child sentences: ten words or fewer, and never "wrong". */
 export const logWords = {

@@ -1,6 +1,7 @@
-import type { DayState, Quantity, Stage } from '#core/journal';
+import type { Quantity, Stage } from '#core/journal';
 import type { MarkId } from '#core/measure';
 import type { IconName } from '#ui/icons';
+import { childTasks, quantityIcons } from './day-words';
 
 interface QuantityWords {
   readonly icon: IconName;
@@ -22,7 +23,7 @@ interface QuantityWords {
 
 export const quantityWords: Readonly<Record<Quantity, QuantityWords>> = {
   'plant-height': {
-    icon: 'seedling',
+    icon: quantityIcons['plant-height'],
     name: 'A seedling grows',
     about: 'Sow now; the first reading comes in one to two weeks. Three to five weeks in all.',
     title: 'Our seedling',
@@ -33,10 +34,10 @@ export const quantityWords: Readonly<Record<Quantity, QuantityWords>> = {
     tool: 'The same ruler, standing on the soil, zero end down.',
     when: 'Every morning, before watering.',
     standLabel: 'How tall is the pot?',
-    childTask: 'Measure your plant.',
+    childTask: childTasks['plant-height'],
   },
   rain: {
-    icon: 'drop',
+    icon: quantityIcons.rain,
     name: 'Rain in a gauge',
     about: 'Any straight-sided container in the open. Dry days are readings too: they are 0.',
     title: 'Our rain',
@@ -47,10 +48,10 @@ export const quantityWords: Readonly<Record<Quantity, QuantityWords>> = {
     tool: 'A ruler with zero at its very edge, or the marks on the gauge.',
     when: 'Every morning at the same time; then empty it.',
     standLabel: '',
-    childTask: 'Read the rain.',
+    childTask: childTasks.rain,
   },
   shadow: {
-    icon: 'shadow',
+    icon: quantityIcons.shadow,
     name: 'A stick’s shadow',
     about: 'One sunny day, every hour; or three set times a day for a week.',
     title: 'Our shadow',
@@ -61,10 +62,10 @@ export const quantityWords: Readonly<Record<Quantity, QuantityWords>> = {
     tool: 'A tape. Mark the tip with chalk first, and write the time.',
     when: 'Every hour while the sun shines.',
     standLabel: 'How tall is the stick?',
-    childTask: 'Measure the shadow.',
+    childTask: childTasks.shadow,
   },
   length: {
-    icon: 'ruler',
+    icon: quantityIcons.length,
     name: 'Another length',
     about: 'A root in a jar, a candle, an icicle, the water in a dish: anything that changes.',
     title: 'Our lengths',
@@ -75,10 +76,10 @@ export const quantityWords: Readonly<Record<Quantity, QuantityWords>> = {
     tool: 'The same ruler, lined up at zero.',
     when: 'Every morning.',
     standLabel: '',
-    childTask: 'Measure it.',
+    childTask: childTasks.length,
   },
   'daily-kind': {
-    icon: 'tally',
+    icon: quantityIcons['daily-kind'],
     name: 'What kind of day',
     about: 'One word a day, chosen from three or four. Ready for a picture graph after eight days.',
     title: 'Our days',
@@ -89,33 +90,8 @@ export const quantityWords: Readonly<Record<Quantity, QuantityWords>> = {
     tool: 'Your eyes.',
     when: 'Every day at the same time.',
     standLabel: '',
-    childTask: 'What kind of day is it?',
+    childTask: childTasks['daily-kind'],
   },
-};
-
-interface StateWords {
-  readonly icon: IconName;
-  /** On the child's stamp. */
-  readonly stamp: string;
-  /** In the log. */
-  readonly inLog: string;
-}
-
-export const stateWords: Readonly<Record<DayState, StateWords>> = {
-  'not-up-yet': { icon: 'not-up-yet', stamp: 'Not up yet', inLog: 'not up yet' },
-  missed: { icon: 'missed', stamp: 'We missed it', inLog: 'missed' },
-  'no-sun': { icon: 'no-sun', stamp: 'No sun', inLog: 'no sun' },
-  trace: { icon: 'trace', stamp: 'Just a bit wet', inLog: 'trace: wet, too little to measure' },
-  lost: { icon: 'lost', stamp: 'It is lost', inLog: 'lost' },
-};
-
-/** The stamps a day can get where it has no number, for each quantity. */
-export const stampsByQuantity: Readonly<Record<Quantity, readonly DayState[]>> = {
-  'plant-height': ['not-up-yet', 'missed', 'lost'],
-  rain: ['trace', 'missed', 'lost'],
-  shadow: ['no-sun', 'missed', 'lost'],
-  length: ['missed', 'lost'],
-  'daily-kind': ['missed'],
 };
 
 export const stageWords: Readonly<Record<Stage, string>> = {
@@ -143,9 +119,3 @@ export const markWords: Readonly<Record<MarkId, string>> = {
   '0.1 mm': 'tenth of a millimetre',
   '1': 'whole number',
 };
-
-/** Whether a series day's state is one of the stamps. */
-export const isDayState = (state: string): state is DayState => Object.hasOwn(stateWords, state);
-
-/** Said when something was lost: it is no failure, it is what happened. */
-export const lostWords = 'You found something out. Keep the log. You can start again.';
