@@ -26,6 +26,10 @@ import {
 } from '#ui/words';
 import * as chooseWords from '../../src/lib/ui/draw/choose-words';
 import * as boardWords from '../../src/lib/ui/draw/draw-board-words';
+import { measureWords } from '../../src/lib/ui/measure/measure-words';
+import { howWords, lessonWords } from '../../src/lib/ui/ruler-lessons/lesson-words';
+import { paperTaskWords } from '../../src/lib/ui/ruler-lessons/paper-task-words';
+import * as slipWords from '../../src/lib/ui/ruler-lessons/slip-words';
 import { pointsOn } from '../core/growth/log-points';
 import { seriesWith, shadowSeries } from '../core/graphs/small-series';
 import { gradeOf, sentencesOf, syllablesIn, wordsOf } from '../readability';
@@ -142,6 +146,8 @@ const catalogues: Readonly<Record<string, unknown>> = {
     shadow([['09:00', 95]]),
     ...[sky(['sun', 'sun', 'rain']), sky(['sun', 'rain']), sky([])],
   ],
+  'careful measuring': measureWords,
+  'ruler lessons': [...[lessonWords, howWords.map(({ text }) => text), slipWords, paperTaskWords]],
 };
 
 /**

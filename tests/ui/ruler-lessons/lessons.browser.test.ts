@@ -82,7 +82,7 @@ describe('counting spaces', () => {
     await expect
       .element(screen.getByText(`${numberOf(task.answerExact, task)} cm`, { exact: true }))
       .toBeVisible();
-    await screen.getByRole('button', { name: 'Another one' }).click();
+    await screen.getByRole('button', { name: 'One more' }).click();
     await expect.element(screen.getByText(rulerRightWords['off-zero'])).not.toBeInTheDocument();
     const next = offZero('grade-2', 1);
     await say(screen, numberOf(next.answerExact, next));

@@ -12,7 +12,7 @@ export const lessonWords = {
     between: 'Between the numbers',
     how: 'How to measure',
   },
-  another: 'Another one',
+  another: 'One more',
   strip: 'The strip is',
   say: 'That is it',
   moreHelp: 'More help',
