@@ -67,6 +67,7 @@ export const variantWords = ({ span, told, together, choice }: TableVariant): st
     told === null ? '' : toldWords[told],
     choice.specimens.length > 1 ? 'together in one graph' : '',
     together ? 'the small kinds together' : '',
+    choice.givenSteps ? 'on a frame with its scale, by fives and more' : '',
   ]
     .filter((part) => part !== '')
     .join(', ');
