@@ -80,6 +80,36 @@ describe('a bar graph', () => {
   });
 });
 
+test('laid down, the first row of the table is the first from the top, also for arrow keys', async () => {
+  await render(DrawDesk, deskFor('bar-graph', sky));
+  await button('One more').click();
+  await button('Lay it down').click();
+  const topOf = (name: string) => column(name).element().getBoundingClientRect().top;
+  expect(topOf('sun')).toBeLessThan(topOf('cloud'));
+  expect(topOf('cloud')).toBeLessThan(topOf('rain'));
+  expect(valueOf('sun')).toBe('1 square up');
+  column('sun').element().focus();
+  await userEvent.keyboard('{ArrowDown}{ArrowRight}');
+  expect([valueOf('cloud'), valueOf('rain')]).toEqual(['1 square up', 'empty']);
+  await button('Stand it up').click();
+  expect([valueOf('sun'), valueOf('cloud')]).toEqual(['1 square up', '1 square up']);
+});
+
+test('what is drawn is said and stands in a table for those who hear it, a moment later', async () => {
+  const { container } = await render(DrawDesk, deskFor('bar-graph', sky));
+  await button('One more').click();
+  await button('One more').click();
+  await expect
+    .poll(() => container.querySelector('p[aria-live]')!.textContent)
+    .toBe('sun: 2 squares up');
+  expect(container.querySelector('table.visually-hidden tbody')!.textContent).toContain(
+    '2 squares up',
+  );
+  expect(container.querySelector('.squares svg')!.getAttribute('aria-label')).toContain(
+    'sun: 2 squares up',
+  );
+});
+
 test('a picture graph: a picture is picked, put into squares, and cut in half', async () => {
   const { container } = await render(DrawDesk, deskFor('picture-graph', sky));
   await button('sun').first().click();
@@ -173,6 +203,22 @@ describe('looking at it together', () => {
     // The number the bar should have is in the table; no hint says it.
     expect(hints.join(' ')).not.toMatch(/\d|wrong|mistake/i);
     expect(looked(container).length).toBeGreaterThan(0);
+  });
+
+  test('a matter of taste is offered after the praise, and marks nothing on the paper', async () => {
+    const { container } = await render(DrawDesk, deskFor('bar-graph', sky));
+    await tapUp(container, 'sun', 4);
+    await tapUp(container, 'cloud', 2);
+    await button('Title').click();
+    // A title that is there, but does not name what was counted.
+    await page.getByRole('textbox', { name: 'My title' }).fill('Blue hats');
+    await button('Look with me').click();
+    const panel = page.getByRole('region', { name: 'Look with me' });
+    await expect.element(panel.getByText('One more thing you could add.')).toBeVisible();
+    await expect.element(panel.getByText('All the parts are there.')).toBeVisible();
+    expect(panel.element().querySelectorAll('.notice.ask')).toHaveLength(0);
+    expect(looked(container)).toEqual([]);
+    await expect.element(button('I am done')).toBeEnabled();
   });
 
   test('planted mistakes are led to right by the hints alone', async () => {
