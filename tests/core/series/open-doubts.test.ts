@@ -148,11 +148,11 @@ it('ten thousand imported readings take about ten times as long as a thousand', 
       expect(openDoubts(notebook, log, [log, other]).length).toBeGreaterThanOrEqual(count / 50);
       return performance.now() - before;
     };
-    return Math.min(once(), once(), once(), once());
+    return Math.min(once(), once(), once());
   };
   fastestMs(1_000);
   const [small, large] = [fastestMs(1_000), fastestMs(10_000)];
   console.info(`doubts of 1 000 readings ${small.toFixed(1)} ms, of 10 000 ${large.toFixed(1)} ms`);
   // Quadratic time would be a hundred times as long.
   expect(large).toBeLessThan(40 * Math.max(small, 1));
-});
+}, 20_000);

@@ -5,7 +5,12 @@ import type { DoubtCandidate } from './doubt-candidate';
 import { clearExplanations, explanations } from './doubt-explanations';
 import { daysBefore, type NumberHistory } from './number-history';
 import type { OtherLog } from './other-plants';
-import { isWithin, plausibleWindows, type PlausibleWindow } from './plausible-window';
+import {
+  isWithin,
+  plausibleWindow,
+  plausibleWindows,
+  type PlausibleWindow,
+} from './plausible-window';
 import { sameNumberAgain } from './same-number-again';
 import type { Series } from './series';
 
@@ -17,14 +22,13 @@ export function plantDoubts(
   others: readonly OtherLog[],
 ): readonly Doubt[] {
   const before = daysBefore(history, candidate.day).map((day) => day.middle);
-  const windows = plausibleWindows(before, candidate);
-  const [window] = windows;
+  const window = plausibleWindow(before, candidate);
   if (!window) return pastTheCap(candidate, specimen);
   const again = sameNumberAgain(before, candidate);
-  if (windows.some((each) => isWithin(each, candidate.measured.exact))) {
-    const clear = windows.length > 1 ? [] : clearExplanations(candidate, window, specimen);
-    return [...clear, ...again];
-  }
+  const { exact } = candidate.measured;
+  if (isWithin(window, exact)) return [...clearExplanations(candidate, window, specimen), ...again];
+  const windows = plausibleWindows(before, candidate);
+  if (windows.some((each) => isWithin(each, exact))) return again;
   const slips = explanations(candidate, windows, specimen, others);
   const shrank = slips.some(({ kind }) => kind === 'zero-or-missed')
     ? []

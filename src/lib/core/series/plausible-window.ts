@@ -1,5 +1,5 @@
 import { daysBetween } from '#core/calendar';
-import { exactPerUnit, markById, systemOf, type MarkId, type Unit } from '#core/measure';
+import { exactPerUnit, markById, systemOf } from '#core/measure';
 import type { DoubtCandidate } from './doubt-candidate';
 import type { SeriesPoint } from './series';
 
@@ -40,8 +40,10 @@ export function plausibleWindow(
   const last = before.at(-1);
   const first = before.at(-3) ?? before.at(-2);
   if (!last || !first) return null;
-  const sizes = sizesFor(last, measured);
-  const { dayExact, slackExact, shrinkExact, coarserExact, unitExact } = sizes;
+  const inInches = [last, measured].some(({ unit }) => systemOf(unit) === 'customary');
+  const { dayExact, slackExact, shrinkExact } = inInches ? inchSizes : centimetreSizes;
+  const coarserExact = Math.max(markById(last.mark).exact, markById(measured.mark).exact);
+  const unitExact = Math.max(exactPerUnit('cm'), coarserExact);
   const gapDays = daysBetween(last.day, day);
   const growth = (last.exact - first.exact) / daysBetween(first.day, last.day);
   const growthPerDayExact = Math.max(0, growth);
@@ -80,25 +82,13 @@ export function plausibleWindows(
 export const isWithin = ({ lowExact, highExact }: PlausibleWindow, exact: number): boolean =>
   exact >= lowExact && exact <= highExact;
 
-interface Read {
-  readonly unit: Unit;
-  readonly mark: MarkId;
-}
-
-/** Inches for a log that has any: they are the coarser of the two. */
-function sizesFor(one: Read, other: Read) {
-  const inInches = [one, other].some(({ unit }) => systemOf(unit) === 'customary');
-  const coarserExact = Math.max(markById(one.mark).exact, markById(other.mark).exact);
-  const unitExact = Math.max(exactPerUnit('cm'), coarserExact);
-  return { ...(inInches ? inchSizes : centimetreSizes), coarserExact, unitExact };
-}
-
 const centimetreSizes = {
   dayExact: 2 * exactPerUnit('cm'),
   slackExact: 2 * exactPerUnit('cm'),
   shrinkExact: 1.5 * exactPerUnit('cm'),
 };
 
+/** For a log that has any inches: they are the coarser of the two. */
 const inchSizes = {
   dayExact: 0.8 * exactPerUnit('in'),
   slackExact: 0.8 * exactPerUnit('in'),

@@ -12,7 +12,7 @@ const askedAtDays = 4;
  * How fast the plant has to have grown up to the day the number was first read: faster than a
  * plant that stops of itself. Found by simulation (tests/core/series/doubt-simulation.test.ts).
  */
-const fastPerDayExact = 1.25 * exactPerUnit('cm');
+const fastPerDayExact = 1.5 * exactPerUnit('cm');
 
 /**
  * Whether the same number is written for the fourth day in a row although the plant grew fast
