@@ -18,6 +18,7 @@ export const paperAnswerWords = {
     'Six tasks at true size: three strips that do not begin at zero, and three that end between two numbers. The answers come on a page of their own.',
   print: 'Print both pages',
   actualSize: 'In the print window, choose 100\u00a0% or “actual size”.',
+  show: 'Show the answers here',
   other: 'Other tasks',
   columns: ['Task', 'Answer', 'Another number, and what to ask'],
 } as const;
