@@ -9,9 +9,10 @@ const ways = { 'One more': pressOneMore, 'a tap': tapColumn };
 
 /**
  * Places marks on all four boards, by "One more" and by a tap on another column, with some marks on
- * the paper already. Medians in milliseconds: `scriptMs` from the press until the page is changed,
- * `frameMs` the browser's own work on the next frame (style, layout, paint), and `waitedMs` from the
- * press until that frame is done, which also holds the wait for the screen's own beat.
+ * the paper already. Medians in milliseconds: `scriptMs` from the press reaching the page until the
+ * page is changed, `frameMs` the browser's own work on the next frame (style, layout, paint), and
+ * `waitedMs` from the finger until that frame is done, which also holds the browser's passing on of
+ * the press and the wait for the screen's own beat.
  */
 export const placeAMark = () =>
   withBuiltPage(4186, async (page, address) => {
@@ -91,6 +92,7 @@ function listenForPresses() {
     (event) => {
       if (!event.target.closest('button, [role=slider]')) return;
       window.pressTook = null;
+      const began = performance.now();
       let changed = 0;
       const observer = new MutationObserver(() => {
         changed ||= performance.now();
@@ -105,7 +107,7 @@ function listenForPresses() {
           observer.disconnect();
           if (changed === 0) throw new Error('Nothing was placed');
           window.pressTook = {
-            scriptMs: changed - event.timeStamp,
+            scriptMs: changed - began,
             frameMs: done - frameBegan,
             waitedMs: done - event.timeStamp,
           };
