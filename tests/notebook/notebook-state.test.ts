@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { failed, type Result } from '#core/base';
 import { civilDay } from '#core/calendar';
-import type { EntryDraft } from '#core/journal';
+import type { EntryDraft, EntryId } from '#core/journal';
 import { DeviceMemory, NotebookState, type Clock } from '#notebook';
 import { newMemoryShelf, openMemoryJournalStore, type JournalStore, type StoreError } from '#store';
 import { bean, begun, child, read } from '../core/journal/entries';
@@ -72,6 +72,29 @@ describe('the running notebook', () => {
     await notebook.redo();
     expect([readingsIn(notebook), notebook.lastDeed]).toEqual([['4', '5'], 'done']);
     expect(notebook.entries).toHaveLength(begun.length + 6);
+  });
+
+  it('writes two entries of which one names the other together, or neither', async () => {
+    const { notebook, store } = await aNotebook();
+    const both = (value: number) => {
+      const id = notebook.newId<EntryId>();
+      const measured = read(5, 'in', '1 in');
+      return [
+        { ...reading(value), id },
+        { kind: 'other-side-read', reading: id, measured } as const,
+      ];
+    };
+    const append = store.append.bind(store);
+    store.append = () => Promise.resolve(failed({ kind: 'no-room', detail: 'full' }));
+    await notebook.writeAll(both(12));
+    expect([readingsIn(notebook), notebook.contents.otherSides.size]).toEqual([[], 0]);
+    store.append = append;
+    const done = await notebook.writeAll(both(13));
+    const [first] = notebook.contents.logBySpecimen.get(bean)!.readings;
+    expect(done.ok && done.value[0]).toBe(first?.id);
+    expect(notebook.contents.otherSides.get(first!.id)?.measured.text).toBe('5');
+    await notebook.undo();
+    expect([readingsIn(notebook), notebook.contents.otherSides.size]).toEqual([[], 0]);
   });
 
   it('offers no undo for what has its own way back', async () => {

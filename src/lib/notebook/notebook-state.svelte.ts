@@ -18,7 +18,7 @@ import { seriesOf, type Series } from '#core/series';
 import type { DamagedRecord, JournalStore, StoreError } from '#store';
 import type { Clock } from './clock';
 import type { DeviceMemory } from './device-memory';
-import { freshId, writeEntries } from './entry-writer';
+import { freshId, writeEntries, type WritableDraft } from './entry-writer';
 
 /**
  * The running notebook: the journal in memory, what it adds up to, and the commands the screens
@@ -89,12 +89,12 @@ export class NotebookState {
   }
 
   /** Writes entries, all or none. They are durable, and on every screen, when this resolves. */
-  write(...drafts: readonly EntryDraft[]): Promise<Result<readonly EntryId[], StoreError>> {
+  write(...drafts: readonly WritableDraft[]): Promise<Result<readonly EntryId[], StoreError>> {
     return this.writeAll(drafts);
   }
 
   /** The same for a long list, which not every browser can spread into a call. */
-  async writeAll(drafts: readonly EntryDraft[]): Promise<Result<readonly EntryId[], StoreError>> {
+  async writeAll(drafts: readonly WritableDraft[]): Promise<Result<readonly EntryId[], StoreError>> {
     const done = await this.#append(drafts);
     if (done.ok) this.#undoable = { entries: done.value, undone: null };
     return done;
@@ -102,7 +102,7 @@ export class NotebookState {
 
   /** Writes what has its own way back on the page, so that "undo the last thing" does not name it. */
   async writeQuietly(
-    ...drafts: readonly EntryDraft[]
+    ...drafts: readonly WritableDraft[]
   ): Promise<Result<readonly EntryId[], StoreError>> {
     const done = await this.#append(drafts);
     if (done.ok) this.#undoable = null;
@@ -174,7 +174,7 @@ export class NotebookState {
     return seriesOf(this.contents, specimen, this.today);
   }
 
-  async #append(drafts: readonly EntryDraft[]): Promise<Result<readonly EntryId[], StoreError>> {
+  async #append(drafts: readonly WritableDraft[]): Promise<Result<readonly EntryId[], StoreError>> {
     const { clock, store } = this;
     const author = this.author && this.contents.people.has(this.author) ? this.author : null;
     const entries = writeEntries(drafts, {
