@@ -48,10 +48,16 @@ describe('the list for the grown-up', () => {
     expect(open[0]!.doubts.map(({ kind }) => kind)).toEqual(['other-side', 'shrank']);
   });
 
-  it.each(['read-so', 'look-again', 'other-unit'] as const)(
-    'leaves out what was answered %s',
+  it('leaves out what was answered "I read that"', () => {
+    expect(openIn(...slipOnThursday, answered(20, 13, 'read-so'))).toEqual([]);
+  });
+
+  it.each(['look-again', 'other-unit'] as const)(
+    'keeps what was answered %s until the number changes',
     (answer) => {
-      expect(openIn(...slipOnThursday, answered(20, 13, answer))).toEqual([]);
+      expect(openIn(...slipOnThursday, answered(20, 13, answer))).toEqual(
+        openIn(...slipOnThursday),
+      );
     },
   );
 

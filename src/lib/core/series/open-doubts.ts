@@ -11,8 +11,9 @@ export interface OpenDoubt {
 }
 
 /**
- * The readings with a doubt that nobody has answered since their number last changed, the oldest
- * first: the grown-up's list. Each is held against the readings of the days before it only.
+ * The readings with a doubt that nobody has settled since their number last changed, the oldest
+ * first: the grown-up's list. "I read that" settles it; wanting to look again does not, until the
+ * number changes. Each is held against the readings of the days before it only.
  *
  * @param others the logs of the same investigation, this one among them or not
  * @example
@@ -24,7 +25,8 @@ export const openDoubts = (
   others: readonly Series[],
 ): readonly OpenDoubt[] =>
   doubtedReadings(series, others).filter(
-    ({ reading }) => answersSinceChange(notebook, reading).length === 0,
+    ({ reading }) =>
+      !answersSinceChange(notebook, reading).some(({ answer }) => answer === 'read-so'),
   );
 
 /**
