@@ -48,6 +48,28 @@ describe('what is to go on paper', () => {
     expect(work.right.table).toEqual(found(sampleNotebook, asked, now).right.table);
   });
 
+  test('is the tally that the child made, where a drawing is drawn from one', () => {
+    const skies = { ...week, source: 'weather-days', told: null } as const;
+    const cards = ['sun', 'cloud'].map((says, index) => {
+      const day = civilDay(`2026-03-1${index + 1}`);
+      return { thing: day, day, says, picks: ['sun'] };
+    });
+    const tally = { kinds: ['sun', 'cloud'], cards, use: 'mine' };
+    const saved = [{ at: '09', paper: { tally } }];
+    const work = found(
+      withDrawings(drawingRecord('one', skies, { saved })),
+      { ...open, drawing: 'one' as DrawingId },
+      now,
+    );
+    expect(work.right.table).toMatchObject({
+      madeBy: 'sorting',
+      rows: [
+        { label: 'sun', count: 2 },
+        { label: 'cloud', count: 0 },
+      ],
+    });
+  });
+
   test('is kept back from a table that is chosen while a drawing of it is open', () => {
     expect(found(withDrawings(drawingRecord('one', week)), asked, now).isBeingDrawn).toBe(true);
   });

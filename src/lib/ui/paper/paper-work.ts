@@ -6,7 +6,9 @@ import {
   lastDrawing,
   rightGraphOf,
   tableOf,
+  tableOfDrawing,
   type Drawing,
+  type GraphTable,
   type NoGraph,
   type RightGraph,
 } from '#core/graphs';
@@ -45,7 +47,7 @@ export function paperWork(
   const chosen = record ? chosenFor(record) : request.chosen;
   if (!chosen) return request.drawing ? failed({ kind: 'no-table' }) : null;
   const investigation = notebook.investigations.get(chosen.choice.investigation);
-  const table = tableOf(chosen.choice, notebook, now.today);
+  const table = tableFor(chosen, record, notebook, now.today);
   if (!investigation || !table) return failed({ kind: 'no-table' });
   const right = rightGraphOf(chosen.graph, table, chosen.stage);
   if (!right.ok) return right;
@@ -66,6 +68,17 @@ export function paperWork(
 
 /** Why there is no sheet: the log does not have the table (any more), or it makes no such graph. */
 export type NoPaper = { readonly kind: 'no-table' } | NoGraph;
+
+/** A drawing goes on paper from the table it is drawn from: the child's own tally, where one was made. */
+const tableFor = (
+  { choice }: NonNullable<PaperRequest['chosen']>,
+  record: DrawingRecord | undefined,
+  notebook: Notebook,
+  today: CivilDay,
+): GraphTable | null => {
+  const drawn = record && tableOfDrawing(record, notebook, today);
+  return drawn?.ok ? drawn.value.table : tableOf(choice, notebook, today);
+};
 
 const chosenFor = ({ choice, graph, stage }: DrawingRecord): PaperRequest['chosen'] => {
   const kind = graphKinds.find((each) => each === graph);
