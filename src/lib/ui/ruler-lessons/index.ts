@@ -1,5 +1,6 @@
 export { default as BetweenLesson } from './BetweenLesson.svelte';
 export { default as HowLesson } from './HowLesson.svelte';
+export { default as PaperTasksPage } from './PaperTasksPage.svelte';
 export { default as RulerLessonsPage } from './RulerLessonsPage.svelte';
 export { default as SpacesLesson } from './SpacesLesson.svelte';
 export { default as ZeroLesson } from './ZeroLesson.svelte';
