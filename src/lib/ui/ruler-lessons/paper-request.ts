@@ -15,3 +15,10 @@ export function paperTasksRequest(params: URLSearchParams): PaperTasksRequest {
     family: unit === 'cm' ? 'centimetres' : unit === 'in' ? 'inches' : null,
   };
 }
+
+/** The same address with one thing of it changed. */
+export const searchWith = (params: URLSearchParams, name: string, value: string): string => {
+  const changed = new URLSearchParams(params);
+  changed.set(name, value);
+  return `?${changed}`;
+};
