@@ -23,8 +23,9 @@ const spaces = (page: Page): Locator =>
   page.getByRole('group', { name: 'Spaces of the ruler' }).getByRole('button');
 
 /** Which spaces lie beside the strip as it is drawn: what an eye would say. */
-const besideTheStrip = (page: Page): Promise<readonly number[]> =>
-  page.evaluate(() => {
+const besideTheStrip = async (page: Page): Promise<readonly number[]> => {
+  await expect(spaces(page).first()).toBeVisible();
+  return page.evaluate(() => {
     const strip = document.querySelector('.piece .strip')!.getBoundingClientRect();
     const buttons = [...document.querySelectorAll('[aria-label="Spaces of the ruler"] button')];
     return buttons.flatMap((button, index) => {
@@ -33,6 +34,7 @@ const besideTheStrip = (page: Page): Promise<readonly number[]> =>
       return middle > strip.left && middle < strip.right ? [index] : [];
     });
   });
+};
 
 test('a child checks the ruler, counts spaces and reads between the numbers, by taps @phone', async ({
   page,

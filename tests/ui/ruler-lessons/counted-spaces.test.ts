@@ -3,7 +3,7 @@ import { countedSpaces } from '../../../src/lib/ui/ruler-lessons/counted-spaces'
 import type { Space } from '../../../src/lib/ui/ruler-lessons/piece-of-ruler';
 
 const spaces: readonly Space[] = (['none', 'whole', 'whole', 'part', 'none'] as const).map(
-  (covered, index) => ({ fromNumber: 7 + index, at: index * 50, covered }),
+  (covered, index) => ({ fromNumber: 7 + index, at: index * 50, length: 50, covered }),
 );
 const said = (tapped: readonly number[]) =>
   countedSpaces(spaces, tapped).spaces.map((each) => each.said);

@@ -24,6 +24,7 @@ export interface PlacedTick extends RulerTick {
 export interface Space {
   readonly fromNumber: number;
   readonly at: number;
+  readonly length: number;
   /** Whether the strip covers the whole space, a part of it, or nothing of it. */
   readonly covered: 'whole' | 'part' | 'none';
 }
@@ -56,7 +57,10 @@ export function pieceOfRuler(
     leftEnd: fromExact === 0 ? 'zero-edge' : isCloseUp ? 'goes-on' : 'broken',
     spaces: Array.from({ length: Math.round((toExact - fromExact) / perUnit) }, (_, index) => {
       const from = fromExact + index * perUnit;
-      return { fromNumber: from / perUnit, at: along(from), covered: coveredOf(from) };
+      return {
+        ...{ fromNumber: from / perUnit, at: along(from), length: wholeLength },
+        covered: coveredOf(from),
+      };
     }),
   };
 }
