@@ -1,0 +1,2 @@
+export { default as FairTestLink } from './FairTestLink.svelte';
+export { default as FairTestPage } from './FairTestPage.svelte';
