@@ -1,2 +1,3 @@
-export { readingInWords, unitWords, wholeNumberInWords, type Sayable } from './number-words';
+export { readingInWords, wholeNumberInWords, type Sayable } from './number-words';
 export { default as ReadingPad } from './ReadingPad.svelte';
+export { unitWords } from './unit-words';

@@ -6,6 +6,7 @@ import {
   type Measured,
   type Unit,
 } from '#core/measure';
+import { unitWords } from './unit-words';
 
 /** The part of a reading that can be said aloud. */
 export type Sayable = Pick<Measured, 'exact' | 'unit' | 'mark'>;
@@ -54,18 +55,6 @@ export const wholeNumberInWords = (whole: number): string => {
   if (whole < 20) return smallNumbers[whole]!;
   const ten = tens[Math.floor(whole / 10)]!;
   return whole % 10 === 0 ? ten : `${ten}-${smallNumbers[whole % 10]}`;
-};
-
-/** How each unit is said. */
-export const unitWords: Readonly<
-  Record<Exclude<Unit, 'count'>, { one: string; many: string; article: 'a' | 'an' }>
-> = {
-  in: { one: 'inch', many: 'inches', article: 'an' },
-  ft: { one: 'foot', many: 'feet', article: 'a' },
-  yd: { one: 'yard', many: 'yards', article: 'a' },
-  mm: { one: 'millimetre', many: 'millimetres', article: 'a' },
-  cm: { one: 'centimetre', many: 'centimetres', article: 'a' },
-  m: { one: 'metre', many: 'metres', article: 'a' },
 };
 
 /** Feet and yards are not cut in tenths: what is left over is said in inches or feet. */

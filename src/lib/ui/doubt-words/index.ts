@@ -1,0 +1,7 @@
+export {
+  answerWords,
+  doubtQuestion,
+  doubtWords,
+  type DoubtDeed,
+  type DoubtedFacts,
+} from './doubt-words';
