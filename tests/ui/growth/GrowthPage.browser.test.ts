@@ -3,13 +3,17 @@ import { beforeEach, describe, expect, test } from 'vitest';
 import { page, userEvent } from 'vitest/browser';
 import { render } from 'vitest-browser-svelte';
 import { civilDay } from '#core/calendar';
-import { GrowthPage } from '#ui/growth';
 import type { Series } from '#core/series';
 import { seriesWith, shadowSeries, type Written } from '../../core/graphs/small-series';
 import growth from '../../reference/growth.json';
+import { aNotebook } from '../records/a-notebook';
+import GrowthOf from './GrowthOf.svelte';
 
 const show = async (series: Series, siblings: readonly Series[] = [], today = '2026-03-13') => {
-  const { container } = await render(GrowthPage, { series, siblings, today: civilDay(today) });
+  const notebook = await aNotebook();
+  const { container } = await render(GrowthOf, {
+    ...{ notebook, series, siblings, today: civilDay(today) },
+  });
   return container;
 };
 const textOf = (element: Element) => element.textContent!.replace(/\s+/g, ' ').trim();

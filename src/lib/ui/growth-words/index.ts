@@ -1,4 +1,13 @@
+export { aheadBandWords, aheadWords } from './ahead-band-words';
 export { spokenWords, toldAmount, unitWord } from './amount-words';
+export { betweenAbout, betweenWords } from './between-words';
+export {
+  answerWords,
+  doubtListWords,
+  doubtedDayWords,
+  doubtedWords,
+  doubtsWaitingWords,
+} from './doubted-words';
 export { fastestWords } from './fastest-words';
 export {
   childKindWords,
@@ -22,6 +31,8 @@ export {
   tooShortWords,
   whyTooShortWords,
 } from './growth-words';
+export { guessesAbout, guessesWords, nobodyNamed } from './guesses-words';
+export { deadZoneUnseen, pairsAbout, startAtOneWords } from './pairs-words';
 export {
   childRainWords,
   periodWords,
@@ -31,6 +42,7 @@ export {
   totalWords,
   wetDayWords,
 } from './rain-words';
+export { noSunWords, sunDayWords, sunWords } from './sun-words';
 export {
   furthestWords,
   isAboutTrend,
@@ -40,3 +52,10 @@ export {
   trendFigures,
   trendTooFewWords,
 } from './trend-words';
+export {
+  cannotTellTwice,
+  neverRemoved,
+  twiceWords,
+  withEveryReading,
+  withoutWords,
+} from './twice-words';

@@ -1,0 +1,33 @@
+import { amountIn } from '#core/growth';
+import type { StartAtOne } from '#core/series';
+import { amountWords, toldAmount } from './amount-words';
+
+/** What readings of both sides of the ruler tell about where counting begins. */
+
+export const pairsAbout =
+  'One height read on both sides of one ruler gives two numbers, both true. Together they show what one side alone cannot: whether counting begins at 1 in place of 0.';
+
+export function startAtOneWords(signal: StartAtOne): readonly string[] {
+  if (signal.kind === 'too-few') {
+    return [
+      `${signal.have === 1 ? '1 reading has' : `${signal.have} readings have`} both sides so far; it takes ${signal.need} to tell.`,
+    ];
+  }
+  const size = amountWords(
+    toldAmount(amountIn(Math.abs(Math.round(signal.meanExact)), ['1 mm'], 'cm')),
+  );
+  const side = signal.meanExact < 0 ? 'shorter' : 'longer';
+  if (signal.kind === 'fine') {
+    return [
+      `In the last ${signal.pairs.length} pairs the centimetres come out ${size} ${side} than the inches, taken together. That is rounding: counting seems to begin at 0.`,
+    ];
+  }
+  return [
+    `In the last ${signal.pairs.length} pairs the centimetres come out ${size} shorter than the inches, taken together. Counted from 1 on both sides, they would be about 1.5 cm shorter.`,
+    'No number is mended for that. The ruler lesson “Count the spaces” shows a child why the ruler begins at 0.',
+  ];
+}
+
+/** A ruler with a gap before its zero shifts both sides alike. */
+export const deadZoneUnseen =
+  'A gap before the ruler’s zero does not show here: both sides are short by the same. Stand the ruler on a table and look.';
