@@ -1,0 +1,18 @@
+export type {
+  AskedQuestion,
+  Level,
+  NumberRange,
+  QuestionId,
+  QuestionTemplate,
+  Slip,
+  Told,
+} from './question';
+export { levels, numberRanges, questionIds } from './question';
+export { slipIds, type SlipId } from './slip-id';
+export {
+  lessonFactsOf,
+  rangesByStage,
+  type LessonFacts,
+  type LessonFactsError,
+} from './lesson-facts';
+export { everyTemplate, questionsOf } from './every-template';
