@@ -9,6 +9,9 @@ import { onDay, said, type StoryWriter } from './story-writer';
  */
 const april = '0 0 3 T 0 0 12 5 0 0 0 m 8/2 0 1 T 0 0 0 21 6 0 0 2 0 0 T 0 4 0'.split(' ');
 
+/** Mornings with a little water after a dry sky: dew, or the neighbour's sprinkler. */
+const underDrySky: readonly number[] = [14, 23];
+
 /** Rain over a month: dry days that are 0, traces, and a total of two days. */
 export function tellRain(story: StoryWriter, { wren, grownUp }: Family): void {
   const investigation = story.id<InvestigationId>('2026-04-01T07:00Z');
@@ -48,7 +51,7 @@ export function tellRain(story: StoryWriter, { wren, grownUp }: Family): void {
         day,
         measured: said(amount, 'mm', '1 mm'),
         ...(days === '1' ? {} : { spanDays: Number(days) }),
-        weather: amount === '0' ? (index % 3 === 0 ? 'cloud' : 'sun') : 'rain',
+        weather: skyOf(amount, index),
       });
     }
   });
@@ -57,3 +60,9 @@ export function tellRain(story: StoryWriter, { wren, grownUp }: Family): void {
     found: 'Most mornings the gauge was dry. One morning had the most: 21 mm.',
   });
 }
+
+const skyOf = (amount: string, index: number): 'sun' | 'cloud' | 'rain' => {
+  if (underDrySky.includes(index)) return 'sun';
+  if (amount !== '0') return 'rain';
+  return index % 3 === 0 ? 'cloud' : 'sun';
+};

@@ -1,4 +1,5 @@
 import type { JournalEntry, PersonId } from '#core/journal';
+import { careEntries } from './care-story';
 import { tellRain } from './rain-story';
 import { tellSeedlings } from './seedling-story';
 import { tellShadow } from './shadow-story';
@@ -56,5 +57,5 @@ export function sampleJournal(): readonly JournalEntry[] {
   tellSeedlings(story, family);
   tellRain(story, family);
   tellShadow(story, family);
-  return story.entries;
+  return [...story.entries, ...careEntries(story.entries, family)];
 }

@@ -18,8 +18,13 @@ import { parseMeasured, type MarkId, type Measured, type Unit } from '#core/meas
 export class StoryWriter {
   readonly entries: JournalEntry[] = [];
   #moment = 0;
-  #chance = 20260302;
+  #chance = firstChance;
   readonly #device = this.id<DeviceId>('2026-03-01T09:00Z');
+
+  /** Two writers of one family share its device; another chance keeps their ids apart. */
+  constructor(chance: number = firstChance) {
+    if (chance !== firstChance) this.#chance = chance;
+  }
 
   /** A new id, made at a moment of the story. */
   id<Id extends AnyId>(at: string): Id {
@@ -43,6 +48,8 @@ export class StoryWriter {
     return this.#chance & 0xff;
   }
 }
+
+const firstChance = 20260302;
 
 /** A reading as the story tells it: `12`, `4 1/2`. */
 export function said(text: string, unit: Unit, mark: MarkId): Measured {

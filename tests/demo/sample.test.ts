@@ -1,7 +1,20 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { readBackup } from '#core/exchange';
+import { civilDay } from '#core/calendar';
+import { guessesGettingCloser, predictionsOf } from '#core/growth';
 import { foldEntries } from '#core/journal';
+import {
+  answersSinceChange,
+  daysReadByMany,
+  doubtedReadings,
+  estimatesBy,
+  fairTestOf,
+  openDoubts,
+  rulerPairs,
+  seriesOf,
+  startAtOneSignal,
+} from '#core/series';
 import { sampleFiles } from '../../demo/sample-files';
 
 const file = (path: string): string => readFileSync(path, 'utf8');
@@ -38,6 +51,41 @@ describe('the made-up notebook', () => {
     const corrected = logs.flatMap((log) => log.readings).filter((each) => each.crossedOut.length);
     expect(corrected.map((each) => [each.crossedOut[0]?.counted.text, each.counted.text])).toEqual([
       ['21', '12'],
+    ]);
+  });
+
+  const today = civilDay('2026-05-01');
+  const [windowBean, , gauge] = [...notebook.specimens.keys()].map((id) =>
+    seriesOf(notebook, id, today)!,
+  );
+
+  it('has guesses that come closer, and both sides of the ruler from zero', () => {
+    const [wren] = notebook.people.keys();
+    const closer = guessesGettingCloser(estimatesBy(notebook, wren!));
+    expect(closer).toMatchObject({ ok: true, value: { answered: 12, forChild: 'closer' } });
+    const pairs = rulerPairs(notebook, windowBean!);
+    expect(pairs.map(({ agrees }) => agrees)).toEqual([true, true, true, true, true]);
+    expect(startAtOneSignal(pairs).kind).toBe('fine');
+  });
+
+  it('has a fair test with looks and one more difference, and a day measured by three', () => {
+    const test = fairTestOf(notebook, windowBean!.investigation.id);
+    expect(test).toMatchObject({ plan: { different: 'light' }, isLocked: true, lightTrap: true });
+    expect(test?.differences).toHaveLength(1);
+    const [many] = daysReadByMany(windowBean!);
+    expect(many).toMatchObject({ day: '2026-03-30', middle: { text: '22' } });
+    expect(many?.readings).toHaveLength(3);
+  });
+
+  it('has one doubt that was answered, one that is open, and a sealed guess that has opened', () => {
+    const doubted = doubtedReadings(gauge!, []);
+    const answers = doubted.map(({ reading }) => answersSinceChange(notebook, reading).length);
+    expect(answers).toEqual([1, 0]);
+    expect(openDoubts(notebook, gauge!, []).map(({ reading }) => reading.day)).toEqual([
+      '2026-04-24',
+    ]);
+    expect(predictionsOf(notebook, windowBean!, today)).toMatchObject([
+      { state: 'open', measured: { text: '22' }, reading: { text: '21' } },
     ]);
   });
 });
