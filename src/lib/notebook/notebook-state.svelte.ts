@@ -94,7 +94,9 @@ export class NotebookState {
   }
 
   /** The same for a long list, which not every browser can spread into a call. */
-  async writeAll(drafts: readonly WritableDraft[]): Promise<Result<readonly EntryId[], StoreError>> {
+  async writeAll(
+    drafts: readonly WritableDraft[],
+  ): Promise<Result<readonly EntryId[], StoreError>> {
     const done = await this.#append(drafts);
     if (done.ok) this.#undoable = { entries: done.value, undone: null };
     return done;

@@ -20,7 +20,8 @@ export interface SpreadOfDay {
 /**
  * What two people or more read on a day, or null while fewer did. Only readings in one unit are
  * laid side by side: the unit most people read in, of several the one that was read first. Of a
- * person who read again, the last reading counts; those nobody signed count as one person's. Null
+ * person who read again, the last reading counts; those nobody signed count as one person's, but where
+ * nobody signed at all (no people are set up) each is taken for a person's own. Null
  * for rain, which is emptied and adds up, and for shadows, which move.
  *
  * @example
@@ -71,8 +72,9 @@ function byUnit(readings: readonly Reading[]): ReadonlyMap<Unit, readonly Readin
   return groups;
 }
 
-/** The last written reading of each person. */
+/** The last written reading of each person; all of them where nobody signed any. */
 function lastOfEach(readings: readonly Reading[]): readonly Reading[] {
+  if (readings.every(({ author }) => author === null)) return readings;
   const lastByAuthor = new Map<PersonId | null, Reading>();
   for (const reading of readings) {
     const known = lastByAuthor.get(reading.author);

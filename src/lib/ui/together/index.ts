@@ -1,0 +1,2 @@
+export { default as TogetherPage } from './TogetherPage.svelte';
+export { foundWords, numbersIn, togetherWords, whoIsRight } from './together-words';
