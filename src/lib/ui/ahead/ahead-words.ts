@@ -20,6 +20,7 @@ export const aheadWords = {
   next: 'Go on',
   goBack: 'Go back',
   frame: 'I think so because',
+  starts: 'Ways to start',
   sayWhy: 'Say why first. You can tap a start.',
   sealIt: 'Seal it',
   noPeeking: 'No one can see it till that day.',
