@@ -119,7 +119,7 @@ export const answerWords: Readonly<Record<DoubtAnswer, string>> = {
 export const doubtListWords = {
   title: 'Numbers to look at together',
   about:
-    'Each of these may be just what was read, or a slip of the hand. Best asked beside the plant. Nothing is changed until you mend it, and every graph shows it meanwhile.',
+    'Each of these may be just what was read, or a slip of the hand. Best asked while it can still be looked at. Nothing is changed until you mend it, and every graph shows it meanwhile.',
   none: 'No number waits to be looked at.',
   readSo: 'It was read so',
   mend: 'Mend it in the log',
