@@ -2,8 +2,9 @@ import { describe, expect, it } from 'vitest';
 import { civilDay } from '#core/calendar';
 import { latestChange, rainTotals, shadowDays } from '#core/growth';
 import { graphKinds, kindTally, type MistakeId } from '#core/graphs';
+import { helperLengths, quantities } from '#core/journal';
 import type { ParseErrorKind } from '#core/measure';
-import type { EntryQuestion, Series } from '#core/series';
+import type { EntryQuestion, Series, StillInInches } from '#core/series';
 import { hintWords, rightWords } from '#ui/draw-words';
 import {
   childGrowthWords,
@@ -24,6 +25,17 @@ import {
   workWords,
   writtenWords,
 } from '#ui/words';
+import { answerWords, doubtQuestion, doubtWords } from '#ui/doubt-words';
+import {
+  feedbackWords,
+  guessQuestion,
+  guessWords,
+  helperQuestion,
+  helperToTryWords,
+} from '#ui/guess';
+import * as afterWords from '../../src/lib/ui/today/after-words';
+import { todayWords } from '../../src/lib/ui/today/today-words';
+import { doubtSamples } from './asking/doubt-samples';
 import * as chooseWords from '../../src/lib/ui/draw/choose-words';
 import * as boardWords from '../../src/lib/ui/draw/draw-board-words';
 import { measureWords } from '../../src/lib/ui/measure/measure-words';
@@ -35,7 +47,22 @@ import { seriesWith, shadowSeries } from '../core/graphs/small-series';
 import { gradeOf, sentencesOf, syllablesIn, wordsOf } from '../readability';
 
 const today = civilDay('2026-03-13');
+const deeds = [
+  ...(['read-so', 'look-again', 'other-unit', 'no-plant'] as const),
+  ...(['missed', 'no-sun', 'other-plant'] as const),
+];
+const misses = (['very-close', 'close', 'far'] as const).flatMap((size) =>
+  (['exact', 'too-long', 'too-short'] as const).map((direction) => ({ size, direction })),
+);
 const cm12 = { text: '12', unit: 'cm', mark: '1 cm', exact: 120_000_000 } as const;
+
+const in5 = { text: '5', unit: 'in', mark: '1 in', exact: 127_000_000 } as const;
+const onDay = (day: string) =>
+  ({ day: civilDay(day), metric: cm12, customary: in5 }) as unknown as StillInInches['from'];
+const stayedInInches: StillInInches = {
+  ...{ from: onDay('2026-03-11'), to: onDay('2026-03-12') },
+  ...{ grewExact: 10_000_000, gapDays: 1 },
+};
 
 const questions: Readonly<Record<EntryQuestion['kind'], EntryQuestion>> = {
   'day-not-come-yet': { kind: 'day-not-come-yet', day: civilDay('2026-03-14'), today },
@@ -134,6 +161,21 @@ const catalogues: Readonly<Record<string, unknown>> = {
     Object.values(boardWords.graphWords).map(({ use }) => use),
     graphKinds.map((kind) => steps.map((step) => boardWords.stepWords(step, kind))),
   ],
+  'asking about a number': [
+    doubtSamples.map(({ doubt, measured, quantity }) =>
+      doubtQuestion(doubt, { measured, quantity }),
+    ),
+    doubtSamples.flatMap(({ doubt }) => deeds.map((deed) => answerWords(deed, doubt))),
+    [doubtWords, doubtWords.keep(cm12)],
+  ],
+  guesses: [
+    guessWords,
+    helperQuestion,
+    helperLengths.map(helperToTryWords),
+    quantities.map((quantity) => [guessQuestion(quantity, 'cm'), guessQuestion(quantity, 'count')]),
+    misses.map((miss) => quantities.map((quantity) => feedbackWords(miss, quantity, 'cm'))),
+  ],
+  'after the reading': [afterWords, afterWords.sealOpensWords(cm12, cm12), todayWords],
   'the components themselves': saidInComponents,
   growth: [
     ...[grown([4, 9]), grown([4, 4]), grown([9, 4]), grown([3, 5], 'in'), grown([4]), grown([])],
@@ -147,6 +189,30 @@ const catalogues: Readonly<Record<string, unknown>> = {
     ...[sky(['sun', 'sun', 'rain']), sky(['sun', 'rain']), sky([])],
   ],
   'careful measuring': measureWords,
+  'both sides of the ruler': [
+    ...[bothSidesWords, compareWords],
+    (['first', 'then', 'only'] as const).map((turn) => sideTask('cm', turn)),
+    (['plant-height', 'shadow', 'length'] as const).map((quantity) =>
+      [undefined, stayedInInches].map((stayed) =>
+        compareTalk({ metric: cm12, customary: in5 }, quantity, stayed).map(({ ask }) => ask),
+      ),
+    ),
+  ],
+  'measuring together': [
+    ...[togetherWords, [1, 3].map(numbersInWords), whoIsRight.map(({ ask }) => ask)],
+    [0, 20_000_000].map((spreadExact) =>
+      ['12 cm', '13 cm'].map((counted) =>
+        foundWords(
+          {
+            ...{ day: today, unit: 'cm', readings: [], spreadExact },
+            ...{ smallest: cm12, middle: cm12, largest: cm12 },
+          },
+          counted,
+          'plant-height',
+        ),
+      ),
+    ),
+  ],
   'ruler lessons': [...[lessonWords, howWords.map(({ text }) => text), slipWords, paperTaskWords]],
 };
 

@@ -79,7 +79,7 @@ export function answerWords(deed: DoubtDeed, doubt: Doubt): string {
     case 'no-sun':
       return 'There was no sun';
     case 'other-plant':
-      return doubt.kind === 'other-plant' ? `It is ${doubt.name}’s` : 'It is another plant’s';
+      return doubt.kind === 'other-plant' ? `It is ${doubt.name}’s` : 'It is from another plant';
   }
 }
 
