@@ -16,3 +16,7 @@ export {
   type LessonFactsError,
 } from './lesson-facts';
 export { everyTemplate, questionsOf } from './every-template';
+export { chooseQuestions, type ChosenQuestions } from './choose-questions';
+export { decodeQuestion, decodeTold, type QuestionError } from './decode-question';
+export { judgeAnswer, type Judged } from './judge-answer';
+export { sameTold } from './told';

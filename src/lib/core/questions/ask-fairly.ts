@@ -1,0 +1,67 @@
+import { hasModel, type FitsRange } from './fits-range';
+import type { LessonFacts } from './lesson-facts';
+import {
+  numberRanges,
+  type AskedQuestion,
+  type QuestionTemplate,
+  type Slip,
+  type Told,
+} from './question';
+import { numberSaid, numbersWritten, sameTold } from './told';
+
+/**
+ * One way to ask a template, or none where asking would not be fair: when the answer is 0 or
+ * stands in the question, when its number is written in the question, or when the numbers are in
+ * no range of the stage in which the template is asked. Slips that would be the answer, or another
+ * slip, are dropped. Not part of the public door.
+ */
+export const askFairly = (
+  template: Pick<QuestionTemplate, 'id' | 'level' | 'ranges'>,
+  facts: LessonFacts,
+  { blanks, answer, slips, fits, wholeSet = false }: ToAsk,
+): readonly AskedQuestion[] => {
+  const range = numberRanges.find(
+    (each) =>
+      facts.ranges.includes(each) &&
+      template.ranges.includes(each) &&
+      (each !== 'G2c' || hasModel(facts)) &&
+      fits(each),
+  );
+  if (range === undefined || isGivenAway(answer, Object.values(blanks))) return [];
+  return [
+    {
+      ...{ template: template.id, level: template.level, range, blanks, answer, wholeSet },
+      slips: distinctSlips(slips, answer),
+    },
+  ];
+};
+
+export interface ToAsk {
+  readonly blanks: AskedQuestion['blanks'];
+  readonly answer: Told;
+  readonly slips: readonly Slip[];
+  readonly fits: FitsRange;
+  readonly wholeSet?: boolean;
+}
+
+/** Whether an answer is nothing to find out: 0, or told in the question already. */
+export const isGivenAway = (answer: Told, blanks: readonly Told[]): boolean => {
+  const number = numberSaid(answer);
+  if (number === 0) return true;
+  if (number !== null && blanks.flatMap(numbersWritten).includes(number)) return true;
+  return blanks.some((blank) => sameTold(blank, answer));
+};
+
+/** A number said alone is a slip for the number with its unit only as just that slip. */
+const distinctSlips = (slips: readonly Slip[], answer: Told): readonly Slip[] =>
+  slips.filter(
+    (slip, index) =>
+      !soundsLike(slip, answer) &&
+      !slips.slice(0, index).some((before) => soundsLike(slip, before.told)),
+  );
+
+const soundsLike = ({ told, shows }: Slip, other: Told): boolean => {
+  if (sameTold(told, other)) return true;
+  const number = numberSaid(told);
+  return shows !== 'forgot-unit' && number !== null && number === numberSaid(other);
+};

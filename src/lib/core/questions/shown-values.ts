@@ -1,0 +1,129 @@
+import type { CivilDay, ClockTime } from '#core/calendar';
+import type { MarkId, Unit } from '#core/measure';
+import type { Series } from '#core/series';
+import type { LessonFacts } from './lesson-facts';
+
+/**
+ * The numbers a graph shows, each with whether it may be asked about. A number may be when nobody
+ * doubts it and it is told as it was read, not "about". None of this file is in the public door.
+ */
+export interface ShownValue {
+  readonly day: CivilDay;
+  readonly time: ClockTime | null;
+  readonly exact: number;
+  readonly unit: Unit;
+  readonly mark: MarkId;
+  readonly isSure: boolean;
+}
+
+export interface ShownLog {
+  readonly name: string;
+  readonly measured: string;
+  /** In order of time. */
+  readonly values: readonly ShownValue[];
+  /** Days of the table that have no number, with what stands there instead. */
+  readonly without: readonly { readonly day: CivilDay; readonly state: string }[];
+}
+
+/** The logs of a graph with one value a day; none for other graphs. */
+export const dayLogs = (facts: LessonFacts): readonly ShownLog[] => {
+  const { table, choice, series } = facts;
+  if (choice.source === 'day-values' && table.form === 'values' && series[0]) {
+    const rows = table.rows.flatMap((row) => (row.day ? [{ ...row, day: row.day }] : []));
+    return [logOf(facts, series[0], series[0].specimen.name, rows)];
+  }
+  if (choice.source !== 'days-in-order' || table.form !== 'times') return [];
+  const days = daysShown(facts);
+  return series.map((each, index) =>
+    logOf(
+      ...([facts, each, table.seriesNames[index] ?? each.specimen.name] as const),
+      table.rows.flatMap((row) =>
+        row.series === index ? [{ ...row, day: days[row.place] as CivilDay }] : [],
+      ),
+    ),
+  );
+};
+
+/** The values of one day's hours; none for other graphs. */
+export const hourValues = ({
+  table,
+  choice,
+  series,
+  doubted,
+}: LessonFacts): readonly ShownValue[] => {
+  if (choice.source !== 'hour-values' && choice.source !== 'hours-in-order') return [];
+  const day = series[0]?.days.find((each) => each.day >= choice.from && each.day <= choice.to);
+  const found = rowsByTime(table);
+  return found.flatMap(({ time, exact, unit, text }): readonly ShownValue[] => {
+    if (exact === null || !day || table.form === 'counts') return [];
+    const readings = day.readings.filter((each) => each.time === time);
+    const isSure = !isAbout(text) && !readings.some(({ id }) => doubted.has(id));
+    return [{ day: day.day, time, exact, unit, mark: table.mark, isSure }];
+  });
+};
+
+/** Whether a reading shown on the graph is doubted. */
+export const anyDoubted = ({ series, choice, doubted }: LessonFacts): boolean =>
+  series.some(({ days }) =>
+    days.some(
+      ({ day, readings }) =>
+        day >= choice.from && day <= choice.to && readings.some(({ id }) => doubted.has(id)),
+    ),
+  );
+
+/** Whether a table says a number with "about", because it was read otherwise. */
+export const isAbout = (text: string): boolean => text.startsWith('about ');
+
+interface Row {
+  readonly day: CivilDay;
+  readonly exact: number | null;
+  readonly unit: Unit;
+  readonly text: string;
+  readonly state: string;
+}
+
+const logOf = (
+  { table, doubted }: LessonFacts,
+  series: Series,
+  name: string,
+  rows: readonly Row[],
+): ShownLog => {
+  const dayOf = new Map(series.days.map((each) => [each.day, each]));
+  const mark = table.form === 'counts' ? '1' : table.mark;
+  return {
+    ...{ name, measured: table.form === 'counts' ? '' : table.measured },
+    values: rows
+      .flatMap(({ day, exact, unit, text }): readonly ShownValue[] => {
+        if (exact === null) return [];
+        const readings = dayOf.get(day)?.readings ?? [];
+        const isSure = !isAbout(text) && !readings.some(({ id }) => doubted.has(id));
+        return [{ day, time: null, exact, unit, mark, isSure }];
+      })
+      .toSorted((one, other) => (one.day < other.day ? -1 : 1)),
+    without: rows.flatMap(({ day, exact, state }) => (exact === null ? [{ day, state }] : [])),
+  };
+};
+
+const daysShown = ({ series, choice }: LessonFacts): readonly CivilDay[] =>
+  [
+    ...new Set(
+      series.flatMap(({ days }) =>
+        days.map(({ day }) => day).filter((day) => day >= choice.from && day <= choice.to),
+      ),
+    ),
+  ].sort();
+
+const rowsByTime = (
+  table: LessonFacts['table'],
+): readonly {
+  readonly time: ClockTime;
+  readonly exact: number | null;
+  readonly unit: Unit;
+  readonly text: string;
+}[] => {
+  if (table.form === 'values') {
+    return table.rows.map((row) => ({ ...row, time: row.label as ClockTime }));
+  }
+  if (table.form !== 'times') return [];
+  return table.rows.map((row) => ({ ...row, time: table.places[row.place] as ClockTime }));
+};

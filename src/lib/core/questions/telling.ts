@@ -1,0 +1,23 @@
+import type { AskedQuestion } from './question';
+import { numberSaid, sameTold } from './told';
+
+/**
+ * Whether one question, read aloud, tells the answer of another: it names that answer, and it
+ * names all that the other asks about ("on which day was it 7 cm?" and "how tall on that day?").
+ * Not part of the public door.
+ */
+export const isTelling = (
+  teller: Pick<AskedQuestion, 'blanks' | 'answer'>,
+  asked: Pick<AskedQuestion, 'blanks' | 'answer'>,
+): boolean => {
+  const named = Object.values(teller.blanks);
+  const known = [...named, teller.answer];
+  const number = numberSaid(asked.answer);
+  const isNamed = named.some(
+    (told) =>
+      sameTold(told, asked.answer) ||
+      (number !== null && told.kind === 'count' && told.count === number),
+  );
+  const about = Object.entries(asked.blanks).filter(([name]) => name !== 'counted');
+  return isNamed && about.every(([, told]) => known.some((each) => sameTold(each, told)));
+};
