@@ -5,8 +5,33 @@ import { defineConfig } from 'vitest/config';
 
 const systemChromium = ['/usr/bin/chromium', '/usr/bin/chromium-browser'].find(existsSync);
 
+/**
+ * What every page needs goes out as one file: forty small ones, each packed by itself, weigh a tenth
+ * more. What only some pages need stays out of it.
+ */
+const onEveryPage = [
+  'src/lib/core/(base|journal)/',
+  'src/lib/core/calendar/(civil-day|civil-day-at|clock-time|clock-time-at|days-between|day-number|format-day|month|weekday)\\.',
+  'src/lib/core/measure/(mark|marks-for|unit)\\.',
+  'src/lib/core/series/series\\.',
+  'src/lib/notebook/(?!open-sample)',
+  'src/lib/store/(?!memory)',
+  'src/lib/ui/icons/',
+  'src/lib/ui/page/(Notice|OpenLog|ReadAloud|SpecimenChoice|Spoken|speech)',
+  'src/lib/ui/words/day-words',
+  'node_modules/(valibot|idb)/',
+];
+const everyPageGroup = { name: 'every-page', test: new RegExp(onEveryPage.join('|')) };
+
 export default defineConfig({
   plugins: [sveltekit()],
+  environments: {
+    client: {
+      build: {
+        rolldownOptions: { output: { codeSplitting: { groups: [everyPageGroup] } } },
+      },
+    },
+  },
   build: { reportCompressedSize: false },
   test: {
     projects: [
