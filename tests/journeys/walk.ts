@@ -10,8 +10,13 @@ export async function beginSeedling(page: Page, nickname = 'Wren'): Promise<void
   await expect(page.getByRole('heading', { name: 'Measure your plant.' })).toBeVisible();
 }
 
+/** Where the page asks for a guess first, this family measures right away. */
 export async function writeReading(page: Page, text: string): Promise<void> {
-  await page.getByRole('textbox', { name: 'My measure' }).fill(text);
+  const pad = page.getByRole('textbox', { name: 'My measure' });
+  const rightAway = page.getByRole('button', { name: 'Measure right away' });
+  await pad.or(rightAway).first().waitFor();
+  if (await rightAway.isVisible()) await rightAway.click();
+  await pad.fill(text);
   await page.getByRole('button', { name: 'Write it down' }).click();
 }
 
