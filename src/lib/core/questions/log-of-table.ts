@@ -1,0 +1,43 @@
+import type { TableSource } from '#core/graphs';
+import { weatherWords } from '#core/journal';
+import type { MarkId, Unit } from '#core/measure';
+import type { Series, SeriesDay } from '#core/series';
+import type { LessonFacts } from './lesson-facts';
+
+/** The days of a log that the table is of. Not part of the public door. */
+export const daysInTable = ({ choice }: LessonFacts, { days }: Series): readonly SeriesDay[] =>
+  days.filter(({ day }) => day >= choice.from && day <= choice.to);
+
+/** Whether the table is of heights or lengths day by day. Not part of the public door. */
+export const isOfHeights = ({ choice }: LessonFacts): boolean => heights.has(choice.source);
+
+/** Whether each number of the table is one day's. Not part of the public door. */
+export const isOfSingleDays = ({ choice }: LessonFacts): boolean =>
+  heights.has(choice.source) || choice.source === 'rain-amounts' || choice.source === 'state-days';
+
+/** Whether the table is of the weather, or of rain. Not part of the public door. */
+export const isOfWeather = ({ choice, series }: LessonFacts): boolean => {
+  const { source } = choice;
+  if (source === 'weather-days' || source === 'wet-days') return true;
+  const investigation = series[0]?.investigation;
+  if (source === 'kind-days') {
+    return weatherWords.some((each) => investigation?.kinds.includes(each));
+  }
+  return investigation?.quantity === 'rain' && source !== 'state-days';
+};
+
+/** The four newest numbers until today, where nobody doubts one. Not part of the public door. */
+export const newestSure = ({ doubted, today }: LessonFacts, { points }: Series) => {
+  const newest = points.filter(({ day }) => day <= today).slice(-4);
+  return newest.some(({ reading }) => doubted.has(reading)) ? null : newest;
+};
+
+/** Whether all were read in one unit, to one mark. Not part of the public door. */
+export const areAlike = (all: readonly { readonly unit: Unit; readonly mark: MarkId }[]): boolean =>
+  new Set(all.map(({ unit, mark }) => `${unit} ${mark}`)).size === 1;
+
+const heights: ReadonlySet<TableSource> = new Set([
+  'day-values',
+  'days-in-order',
+  'growth-amounts',
+]);

@@ -1,0 +1,32 @@
+import { fairTestOf } from '#core/series';
+import { askIdea, fromGrade2, graphsOverTime, ideaSlip } from './ask-idea';
+import type { QuestionTemplate } from './question';
+import { aWord, anIdea } from './told';
+
+/**
+ * "Was our test fair? What was the same? What was different?" Of two plants or more with a plan
+ * from before the readings. The answer is the plan's one difference and what was kept the same; or
+ * that a second difference crept in, as it was written down.
+ */
+export const wasTestFair: QuestionTemplate = {
+  ...{ id: 'H5', level: 'behind', graphs: graphsOverTime, ranges: fromGrade2 },
+  ask: (facts) => {
+    const { notebook, choice, today } = facts;
+    const test = fairTestOf(notebook, choice.investigation);
+    if (!test?.plan || test.specimens.length < 2 || facts.table.form === 'counts') return [];
+    const { different, same } = test.plan;
+    const crept = [
+      ...test.differences.filter(({ day }) => day <= today).map(({ what }) => what),
+      ...test.laterPlans.map((plan) => plan.different).filter((each) => each !== different),
+    ];
+    const fair = crept.length === 0 ? 'one-difference' : 'second-difference';
+    return askIdea(wasTestFair, facts, {
+      answer: {
+        kind: 'order',
+        things: [anIdea(fair), ...[different, ...crept, ...same].map(aWord)],
+      },
+      slips: [ideaSlip('the-plants')],
+      wholeSet: true,
+    });
+  },
+};
