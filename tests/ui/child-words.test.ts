@@ -5,6 +5,7 @@ import { graphKinds, kindTally, type MistakeId } from '#core/graphs';
 import { helperLengths, quantities } from '#core/journal';
 import type { ParseErrorKind } from '#core/measure';
 import type { EntryQuestion, Series, StillInInches } from '#core/series';
+import { bothSidesWords, compareTalk, compareWords, sideTask } from '#ui/both-sides';
 import { hintWords, rightWords } from '#ui/draw-words';
 import {
   childGrowthWords,
@@ -36,6 +37,7 @@ import {
 import * as afterWords from '../../src/lib/ui/today/after-words';
 import { todayWords } from '../../src/lib/ui/today/today-words';
 import { doubtSamples } from './asking/doubt-samples';
+import { foundWords, numbersIn as numbersInWords, togetherWords, whoIsRight } from '#ui/together';
 import * as chooseWords from '../../src/lib/ui/draw/choose-words';
 import * as boardWords from '../../src/lib/ui/draw/draw-board-words';
 import { measureWords } from '../../src/lib/ui/measure/measure-words';
@@ -45,6 +47,8 @@ import * as slipWords from '../../src/lib/ui/ruler-lessons/slip-words';
 import { pointsOn } from '../core/growth/log-points';
 import { seriesWith, shadowSeries } from '../core/graphs/small-series';
 import { gradeOf, sentencesOf, syllablesIn, wordsOf } from '../readability';
+import { aheadSaid } from './ahead/ahead-said';
+import { fairTestSaid } from './fair-test/fair-test-said';
 
 const today = civilDay('2026-03-13');
 const deeds = [
@@ -176,6 +180,8 @@ const catalogues: Readonly<Record<string, unknown>> = {
     misses.map((miss) => quantities.map((quantity) => feedbackWords(miss, quantity, 'cm'))),
   ],
   'after the reading': [afterWords, afterWords.sealOpensWords(cm12, cm12), todayWords],
+  'a guess for later': aheadSaid,
+  'a fair test': fairTestSaid,
   'the components themselves': saidInComponents,
   growth: [
     ...[grown([4, 9]), grown([4, 4]), grown([9, 4]), grown([3, 5], 'in'), grown([4]), grown([])],
@@ -235,7 +241,7 @@ const taughtWords: ReadonlySet<string> = new Set([
   ],
   ...['measured', 'picture', 'pictures', 'table', 'title', 'shadow', 'grown-up'],
   // The days and months by name.
-  ...['monday', 'tuesday', 'wednesday', 'thursday', 'friday', 'saturday', 'sunday'],
+  ...['monday', 'tuesday', 'wednesday', 'thursday', 'friday', 'saturday', 'sunday', 'tomorrow'],
 ]);
 
 /** Sentences of more than ten words, each with the reason why it stays. */

@@ -1,5 +1,5 @@
 import type { CivilDay } from '#core/calendar';
-import { middleReading, type PersonId, type Reading } from '#core/journal';
+import { middleReading, type EntryId, type PersonId, type Reading } from '#core/journal';
 import type { Measured, Unit } from '#core/measure';
 import type { Series, SeriesDay } from './series';
 
@@ -20,8 +20,7 @@ export interface SpreadOfDay {
 /**
  * What two people or more read on a day, or null while fewer did. Only readings in one unit are
  * laid side by side: the unit most people read in, of several the one that was read first. Of a
- * person who read again, the last reading counts; those nobody signed count as one person's, but where
- * nobody signed at all (no people are set up) each is taken for a person's own. Null
+ * person who read again, the last reading counts; each that nobody signed is taken for a person's own. Null
  * for rain, which is emptied and adds up, and for shadows, which move.
  *
  * @example
@@ -72,13 +71,13 @@ function byUnit(readings: readonly Reading[]): ReadonlyMap<Unit, readonly Readin
   return groups;
 }
 
-/** The last written reading of each person; all of them where nobody signed any. */
+/** The last written reading of each person, and every one that nobody signed. */
 function lastOfEach(readings: readonly Reading[]): readonly Reading[] {
-  if (readings.every(({ author }) => author === null)) return readings;
-  const lastByAuthor = new Map<PersonId | null, Reading>();
+  const lastByAuthor = new Map<PersonId | EntryId, Reading>();
   for (const reading of readings) {
-    const known = lastByAuthor.get(reading.author);
-    if (!known || known.at < reading.at) lastByAuthor.set(reading.author, reading);
+    const whose = reading.author ?? reading.id;
+    const known = lastByAuthor.get(whose);
+    if (!known || known.at < reading.at) lastByAuthor.set(whose, reading);
   }
   return [...lastByAuthor.values()];
 }

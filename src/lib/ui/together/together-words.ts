@@ -5,12 +5,13 @@ import type { TalkCard } from '#ui/both-sides';
 
 /** What children and grown-ups read while many measure one thing. */
 export const togetherWords = {
-  name: 'Measure together',
+  name: 'We all measure',
   back: 'Measure with care',
   notHere: 'This log is for one of you. Pick a plant.',
   done: 'This log is done. You can look at it.',
   who: 'Who measures now?',
   measure: 'I measure now',
+  somebody: 'One more',
   alone: 'Now measure. Keep your number to yourself.',
   write: 'Write it down',
   isIn: 'is in',
@@ -25,10 +26,10 @@ export const togetherWords = {
   goOn: 'Go on with your drawing',
   drawFirst: 'Draw it first. Then look at the plot here.',
   openDrawing: 'Your drawing is not done yet.',
-  plot: 'Show the notebook’s plot',
+  plot: 'Now show the notebook’s plot',
   table: 'Our numbers',
   talk: 'Talk about it',
-  before: 'Days we measured together',
+  before: 'Days we all measured',
   nobody: 'no name',
 } as const;
 
