@@ -21,7 +21,7 @@ export const howFarApart: QuestionTemplate = {
   ask: (facts) => {
     const plot = shownPlot(facts);
     const [smallest, largest] = [plot?.values.at(0), plot?.values.at(-1)];
-    if (!plot || smallest === undefined || largest === undefined) return [];
+    if (!plot?.isAllSure || smallest === undefined || largest === undefined) return [];
     if (plot.values.length < fewestCrosses) return [];
     const { unit, mark } = plot;
     const ends = [inUnits(largest, unit), inUnits(smallest, unit)] as const;

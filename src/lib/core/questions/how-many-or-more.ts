@@ -20,6 +20,7 @@ export const howManyOrMore: QuestionTemplate = {
     return plot.piles.flatMap(({ exact, count: equal }) => {
       const from = plot.values.filter((each) => each >= exact);
       const count = from.length;
+      if (!from.every(plot.isSureAt)) return [];
       if (count < fewest || count > most || count === plot.values.length) return [];
       const number = inUnits(exact, plot.unit);
       const summed = inUnits(

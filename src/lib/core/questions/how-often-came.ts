@@ -19,7 +19,7 @@ export const howOftenCame: QuestionTemplate = {
     if (!plot) return [];
     return plot.piles.flatMap(({ exact, count }, index) => {
       const number = inUnits(exact, plot.unit);
-      if (count > mostInPile) return [];
+      if (count > mostInPile || !plot.isSureAt(exact)) return [];
       const other = plot.piles[index + 1] ?? plot.piles[index - 1];
       return askFairly(about, facts, {
         blanks: { measured: aWord(plot.measured), value: aLength(exact, plot) },

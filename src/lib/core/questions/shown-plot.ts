@@ -1,9 +1,14 @@
 import type { MarkId, Unit } from '#core/measure';
 import type { LessonFacts } from './lesson-facts';
 import { anyDoubted, isAbout } from './shown-values';
+import { dayAmount } from '#core/series';
 
 /** The piles of a line plot, where they may be asked about. Not part of the public door. */
 export interface ShownPlot {
+  /** Whether nobody doubts any of them: else nothing is asked about the whole set. */
+  readonly isAllSure: boolean;
+  /** Whether nobody doubts any cross at this number. */
+  isSureAt(exact: number): boolean;
   readonly measured: string;
   readonly unit: Unit;
   readonly mark: MarkId;
@@ -12,16 +17,21 @@ export interface ShownPlot {
   readonly piles: readonly { readonly exact: number; readonly count: number }[];
 }
 
-/** Null where the crosses are of several plants, doubted, or only about what was read. */
+/** Null where the crosses are of several plants, or only about what was read. */
 export const shownPlot = (facts: LessonFacts): ShownPlot | null => {
   const { table } = facts;
-  if (table.form !== 'measures' || table.seriesNames.length > 1 || anyDoubted(facts)) return null;
+  if (table.form !== 'measures' || table.seriesNames.length > 1) return null;
   if (table.values.some(({ text }) => isAbout(text)) || hasOtherUnit(facts)) return null;
+  const isAllSure = !anyDoubted(facts);
+  // Growth is of two readings: there a doubt cannot be kept to one pile.
+  if (!isAllSure && facts.choice.source === 'growth-amounts') return null;
+  const doubtedAt = doubtedNumbers(facts);
   const values = table.values.map(({ exact }) => exact).toSorted((one, other) => one - other);
   const countBy = new Map<number, number>();
   for (const exact of values) countBy.set(exact, (countBy.get(exact) ?? 0) + 1);
   return {
     ...{ measured: table.measured, unit: table.unit, mark: table.mark, values },
+    ...{ isAllSure, isSureAt: (exact: number) => !doubtedAt.has(exact) },
     piles: [...countBy].map(([exact, count]) => ({ exact, count })),
   };
 };
@@ -32,4 +42,20 @@ const hasOtherUnit = ({ table, choice, series }: LessonFacts): boolean =>
   !choice.told?.converts &&
   series.some(({ points }) =>
     points.some(({ day, unit }) => day >= choice.from && day <= choice.to && unit !== table.unit),
+  );
+
+/** Every number that a doubted reading may stand at: by itself, or in the amount of its day. */
+const doubtedNumbers = ({ series, choice, doubted }: LessonFacts): ReadonlySet<number> =>
+  new Set(
+    series.flatMap((each) =>
+      each.days
+        .filter(({ day }) => day >= choice.from && day <= choice.to)
+        .filter(({ readings }) => readings.some(({ id }) => doubted.has(id)))
+        .flatMap((day) => [
+          ...day.readings
+            .flatMap(({ all, counted }) => [...all, counted])
+            .map(({ exact }) => exact),
+          dayAmount(each, day)?.exact ?? 0,
+        ]),
+    ),
   );

@@ -16,7 +16,7 @@ export const whichCameMostOften: QuestionTemplate = {
   ...about,
   ask: (facts) => {
     const plot = shownPlot(facts);
-    if (!plot || plot.values.length < fewestCrosses) return [];
+    if (!plot?.isAllSure || plot.values.length < fewestCrosses) return [];
     const [most, next] = plot.piles.toSorted((one, other) => other.count - one.count);
     if (!most || most.count === next?.count) return [];
     return askFairly(about, facts, {

@@ -1,0 +1,36 @@
+import { describe, expect, it } from 'vitest';
+import { chooseQuestions, questionsOf, type AskedQuestion } from '#core/questions';
+import { answerText, easierText, questionText, slipText, stretchText } from '#ui/ladder-words';
+import { sampleLessons } from './lessons-of-sample';
+
+/** A question as text: what is asked, the answer, the slips, and the ways down and up. */
+const written = (question: AskedQuestion): string =>
+  [
+    `${question.template} ${question.level} ${question.range}${question.wholeSet ? ' whole set' : ''}`,
+    `  ${questionText(question)}`,
+    `  = ${answerText(question.answer)}`,
+    ...question.slips.map(({ told, shows }) => `  ~ ${answerText(told)}: ${slipText(shows)}`),
+    `  easier: ${easierText(question)}`,
+    `  further: ${stretchText(question)}`,
+  ].join('\n');
+
+describe('the questions of the made-up notebook', () => {
+  it.each(Object.entries(sampleLessons))(
+    'of %s are those of its golden file',
+    async (name, facts) => {
+      const { read, between, beyond, behind, missing } = chooseQuestions(facts, 7);
+      const own = (question: AskedQuestion) => /^[RC]/.test(question.template);
+      const all = questionsOf(facts).filter(own);
+      expect(all.length).toBeGreaterThan(5);
+      const text = [
+        `${all.length} questions to read and between`,
+        ...all.map(written),
+        'chosen with seed 7',
+        ...[...read, ...between].map(written),
+        `beyond: ${beyond.length <= 2}, behind: ${behind.length <= 1}`,
+        `missing: ${JSON.stringify(missing.filter(({ level }) => level === 'read' || level === 'between'))}`,
+      ].join('\n\n');
+      await expect(`${text}\n`).toMatchFileSnapshot(`./${name}.golden.txt`);
+    },
+  );
+});
