@@ -19,6 +19,8 @@ export class DoubtDesk {
   #step = $state(0);
   /** The doubt that was answered with a second look, while the pad is open for it. */
   #lookingAt = $state.raw<Doubt['kind'] | null>(null);
+  /** An answer is on its way: the question has gone, and what comes of it is not there yet. */
+  #isWriting = $state(false);
   #seen: readonly EntryId[] = [];
 
   constructor(readonly notebook: NotebookState) {}
@@ -49,7 +51,9 @@ export class DoubtDesk {
     () => this.#lookingAt !== null && this.reading !== null,
   );
 
-  readonly isOpen: boolean = $derived.by(() => this.isLooking || this.doubt !== null);
+  readonly isOpen: boolean = $derived.by(
+    () => this.#isWriting || this.isLooking || this.doubt !== null,
+  );
 
   /** Asks about a reading, once; answers whether there is something to ask. */
   ask(reading: EntryId): boolean {
@@ -69,7 +73,9 @@ export class DoubtDesk {
   async answer(deed: DoubtDeed): Promise<void> {
     const { reading, doubt } = this;
     if (!reading || !doubt) return;
+    this.#isWriting = true;
     const written = await this.notebook.write(...doubtDrafts(deed, doubt, reading));
+    this.#isWriting = false;
     if (!written.ok) return;
     if (deed === 'look-again') this.#lookingAt = doubt.kind;
     else this.#close();

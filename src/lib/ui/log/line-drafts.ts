@@ -1,5 +1,5 @@
 import type { CivilDay, ClockTime } from '#core/calendar';
-import type { EntryDraft, EntryId, Reading } from '#core/journal';
+import type { EntryDraft, EntryId, Notebook, Reading } from '#core/journal';
 import type { Measured } from '#core/measure';
 import type { ReadingDraft } from '#ui/entry';
 
@@ -39,6 +39,31 @@ export function correctionDraft(reading: Reading, to: FixedReading, why: string)
     },
     ...reason(why),
   };
+}
+
+/**
+ * The reading whose number entries have written or changed, by its id; null where they did not.
+ * A number that only moved to another day was asked about when it was new.
+ *
+ * @param ids the ids the entries were given, in their order
+ * @param before the notebook as it was without them
+ */
+export function numberWritten(
+  drafts: readonly EntryDraft[],
+  ids: readonly EntryId[],
+  before: Notebook,
+): EntryId | null {
+  for (const [index, draft] of drafts.entries()) {
+    if (draft.kind === 'reading-taken') return ids[index] ?? null;
+    if (draft.kind !== 'reading-corrected') continue;
+    const old = [...before.logBySpecimen.values()]
+      .flatMap(({ readings }) => readings)
+      .find(({ id }) => id === draft.reading);
+    const all = [draft.to.measured, ...(draft.to.again ?? [])];
+    if (!old || all.length !== old.all.length) return draft.reading;
+    if (!old.all.every((measured, at) => isSame(measured, all[at]!))) return draft.reading;
+  }
+  return null;
 }
 
 /** Whether a correction would leave the reading as it is. */

@@ -1,10 +1,12 @@
 import { createContext, tick } from 'svelte';
 import { SvelteMap, SvelteSet } from 'svelte/reactivity';
 import { monthOf, type CivilDay } from '#core/calendar';
-import type { EntryDraft } from '#core/journal';
+import type { EntryDraft, EntryId } from '#core/journal';
 import type { LogRow } from '#core/series';
 import type { NotebookState } from '#notebook';
+import { DoubtDesk } from '#ui/asking';
 import { logWords } from '#ui/words';
+import { numberWritten } from './line-drafts';
 import type { LogWork } from './log-work';
 
 /** What is open on the log page: the work in hand, the months and the blank stretches. */
@@ -28,13 +30,9 @@ export class LogDesk {
 
   /** Takes up a piece of work; `from` is the row or button to come back to. */
   async open(work: LogWork, from: string): Promise<void> {
-    this.work = work;
     this.said = '';
     this.newest = null;
-    this.inHand = from;
-    await tick();
-    // The log has grown narrower, and the row has moved.
-    document.getElementById(rowActionId(from))?.closest('tr')?.scrollIntoView({ block: 'center' });
+    await this.#takeUp(work, from);
   }
 
   /** Lays the work aside unwritten. */
@@ -47,6 +45,7 @@ export class LogDesk {
 
   /** Writes, and goes to what was written. Where it cannot be saved, the work stays open. */
   async write(drafts: readonly EntryDraft[], said: string, row?: string): Promise<boolean> {
+    const before = this.notebook.contents;
     const written = await this.notebook.write(...drafts);
     if (!written.ok) return false;
     this.work = null;
@@ -54,7 +53,17 @@ export class LogDesk {
     this.said = said;
     this.newest = row ?? written.value.at(-1) ?? null;
     for (const day of daysIn(drafts)) this.turnMonth(monthOf(day), true);
-    await this.#comeBack(this.newest);
+    if (!(await this.#askAbout(numberWritten(drafts, written.value, before)))) {
+      await this.#comeBack(this.newest);
+    }
+    return true;
+  }
+
+  /** Asks about a number that was just written; answers whether there is something to ask. */
+  async #askAbout(reading: EntryId | null): Promise<boolean> {
+    const asked = new DoubtDesk(this.notebook);
+    if (reading === null || !asked.ask(reading)) return false;
+    await this.#takeUp({ kind: 'doubt', asked }, reading);
     return true;
   }
 
@@ -98,6 +107,14 @@ export class LogDesk {
   showBothUnits(shown: boolean): void {
     this.bothUnits = shown;
     this.notebook.memory.write(bothUnitsKey, shown ? 'yes' : 'no');
+  }
+
+  async #takeUp(work: LogWork, from: string): Promise<void> {
+    this.work = work;
+    this.inHand = from;
+    await tick();
+    // The log has grown narrower, and the row has moved.
+    document.getElementById(rowActionId(from))?.closest('tr')?.scrollIntoView({ block: 'center' });
   }
 
   /** Brings the keyboard back to the row it left, or to the log when that row is gone. */

@@ -48,6 +48,7 @@ export const workWords = {
   'change-mark': 'Change this day',
   'change-word': 'Change this word',
   note: 'Write a note',
+  doubt: 'Look at this number',
 } as const;
 
 /** The head of a month's page: `March 2026`. */
