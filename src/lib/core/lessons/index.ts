@@ -13,3 +13,15 @@ export { offZeroTask, offZeroTaskOf, type OffZeroError, type OffZeroPlace } from
 export type { RulerSlip, RulerTask } from './ruler-task';
 export { starters, unitAndMark, unitFamilies, type Starter, type UnitFamily } from './starter';
 export { zeroCheck, zeroFixes, type ZeroCheck, type ZeroFix } from './zero-check';
+export { lessonParts, minutesOf, type LessonPartId } from './lesson-minutes';
+export { lessonPlanOf, type LessonPlan, type LessonWish } from './lesson-plan';
+export { lessonPurposes, purposeIds, type LessonPurpose, type PurposeId } from './lesson-purpose';
+export { practiceExample, type PracticeExample } from './practice-example';
+export { purposesReady, type PurposeOffer } from './purposes-ready';
+export {
+  featureIds,
+  teachingOf,
+  type FeatureId,
+  type MaterialId,
+  type WordId,
+} from './teaching-of';

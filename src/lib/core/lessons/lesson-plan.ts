@@ -1,0 +1,77 @@
+import type { MistakeId } from '#core/graphs';
+import type { LessonMinutes } from '#core/journal';
+import { chooseQuestions, type ChosenQuestions, type LessonFacts } from '#core/questions';
+import type { Caution } from './caution';
+import { cautionsDue } from './cautions-due';
+import { minutesOf, type LessonPartId } from './lesson-minutes';
+import type { PurposeId } from './lesson-purpose';
+import { practiceExample, type PracticeExample } from './practice-example';
+import { teachingOf, type FeatureId, type MaterialId, type WordId } from './teaching-of';
+
+/** A lesson made of a family's own log. What it says is keys of words; the face has the words. */
+export interface LessonPlan {
+  readonly purpose: PurposeId;
+  readonly graph: LessonFacts['graph'];
+  /** The one feature to teach. */
+  readonly feature: FeatureId;
+  readonly example: PracticeExample;
+  readonly parts: readonly {
+    readonly part: LessonPartId;
+    readonly minutes: number;
+    /** Grade 1 gives its lesson in two sittings. */
+    readonly sitting: 1 | 2;
+    readonly ideas: readonly string[];
+  }[];
+  readonly materials: readonly MaterialId[];
+  readonly words: readonly WordId[];
+  readonly accept: readonly string[];
+  readonly ifStuck: readonly string[];
+  readonly stopWhen: readonly string[];
+  readonly watchFor: readonly MistakeId[];
+  readonly cautions: readonly Caution[];
+  readonly questions: ChosenQuestions;
+}
+
+/**
+ * The plan of a lesson: one feature taught on made-up numbers, the child's own graph drawn by the
+ * child, and talk with the question ladder. In twenty minutes a half-drawn graph is finished and two
+ * questions are talked about: which, the grown-up chooses. The same facts, purpose, minutes and
+ * seed make the same plan.
+ */
+export const lessonPlanOf = (
+  facts: LessonFacts,
+  { purpose, minutes, seed }: LessonWish,
+): LessonPlan => {
+  const { graph, stage, choice, notebook, today } = facts;
+  const quantity = facts.series[0]?.investigation.quantity ?? 'length';
+  const putAway = notebook.cautionsPutAway;
+  return {
+    ...{ purpose, graph, ...teachingOf(facts) },
+    example: practiceExample(facts, seed),
+    parts: minutesOf(minutes).map(({ part, minutes: partMinutes }) => ({
+      ...{ part, minutes: partMinutes, ideas: ideasOf(part, minutes, choice.source) },
+      sitting: stage === 'grade-1' && secondSitting.has(part) ? 2 : 1,
+    })),
+    accept: [`accept-${graph}`, 'accept-wobbly', 'accept-range-with-reason'],
+    ifStuck: ['stuck-point', 'stuck-idea', 'stuck-beside'],
+    stopWhen: ['stop-while-willing', 'stop-and-keep'],
+    cautions: cautionsDue('reading', quantity, { putAway, today }),
+    questions: chooseQuestions(facts, seed),
+  };
+};
+
+export interface LessonWish {
+  readonly purpose: PurposeId;
+  readonly minutes: LessonMinutes;
+  /** A whole number. */
+  readonly seed: number;
+}
+
+const secondSitting: ReadonlySet<LessonPartId> = new Set(['draw', 'talk', 'sentence']);
+
+const ideasOf = (part: LessonPartId, minutes: LessonMinutes, source: string): readonly string[] => {
+  if (part === 'opener') return [`opener-${source}`];
+  if (part === 'draw') return [minutes === 20 ? 'draw-finish-half' : 'draw-own-table'];
+  if (part === 'talk') return [minutes === 20 ? 'talk-two-questions' : 'talk-ladder'];
+  return [part];
+};

@@ -1,0 +1,98 @@
+import type { GraphKind, MistakeId } from '#core/graphs';
+import type { LessonFacts } from '#core/questions';
+
+/** The features a lesson can teach, one at a time. */
+export const featureIds = [
+  ...(['one-picture-each', 'key-with-number', 'bars-from-zero', 'missed-day-keeps-place'] as const),
+  ...(['one-cross-each', 'parts-of-a-unit', 'along-then-up', 'gaps-are-dashed'] as const),
+] as const;
+export type FeatureId = (typeof featureIds)[number];
+export type MaterialId = 'squared-paper' | 'pencil' | 'ruler' | 'own-table' | 'counters' | 'strips';
+export type WordId =
+  'row' | 'key' | 'scale' | 'bar' | 'category' | 'number-line' | 'unit' | 'point' | 'gap' | 'join';
+
+export interface Teaching {
+  readonly feature: FeatureId;
+  readonly materials: readonly MaterialId[];
+  readonly words: readonly WordId[];
+  /** The likeliest first, at most four. */
+  readonly watchFor: readonly MistakeId[];
+}
+
+/**
+ * The one feature to teach with a table, what to lay ready, the words of the day, and the mistakes
+ * that are most likely with just this table (common practice, no source): a key above 1, a kind
+ * that never came, a day without a number, repeats, parts of a unit and two logs each bring theirs.
+ */
+export const teachingOf = (facts: LessonFacts): Teaching => {
+  const { graph, right } = facts;
+  const materials: readonly MaterialId[] = ['squared-paper', 'pencil', 'ruler', 'own-table'];
+  const hasGap = hasMissing(facts);
+  const watch = [...likelyWith(facts, hasGap), ...usual[graph]];
+  const watchFor = [...new Set(watch)].slice(0, 4);
+  switch (graph) {
+    case 'picture-graph':
+      return {
+        feature: (right.keyValue ?? 1) > 1 ? 'key-with-number' : 'one-picture-each',
+        ...{ materials: [...materials, 'counters'], words: ['row', 'key'], watchFor },
+      };
+    case 'bar-graph':
+      return {
+        feature: hasGap ? 'missed-day-keeps-place' : 'bars-from-zero',
+        ...{ materials: [...materials, 'strips'], watchFor },
+        words:
+          facts.table.form === 'counts' ? ['bar', 'scale', 'category'] : ['bar', 'scale', 'unit'],
+      };
+    case 'line-plot':
+      return {
+        feature: hasParts(facts) ? 'parts-of-a-unit' : 'one-cross-each',
+        ...{ materials, words: ['number-line', 'unit'], watchFor },
+      };
+    case 'line-graph':
+      return {
+        feature: hasGap ? 'gaps-are-dashed' : 'along-then-up',
+        ...{ materials, words: hasGap ? ['point', 'join', 'gap'] : ['point', 'join'], watchFor },
+      };
+  }
+};
+
+const usual: Readonly<Record<GraphKind, readonly MistakeId[]>> = {
+  'picture-graph': ['P6', 'P2', 'P5', 'P1'],
+  'bar-graph': ['B1', 'B8', 'B10', 'B6'],
+  'line-plot': ['L2', 'L10', 'L6', 'L11'],
+  'line-graph': ['T1', 'T8', 'T10', 'T4'],
+};
+
+const likelyWith = (facts: LessonFacts, hasGap: boolean): readonly MistakeId[] => {
+  const { table, graph, right } = facts;
+  const isScaled = (right.keyValue ?? 1) > 1;
+  const hasZero = table.form === 'counts' && table.rows.some(({ count }) => count === 0);
+  const hasOdd =
+    table.form === 'counts' &&
+    right.scale.step === 2 &&
+    table.rows.some(({ count }) => count % 2 === 1);
+  const isOfTwo = 'seriesNames' in table && table.seriesNames.length > 1;
+  const found: readonly (readonly [GraphKind, boolean, MistakeId])[] = [
+    ['picture-graph', isScaled, 'P7'],
+    ['picture-graph', hasZero, 'P11'],
+    ['bar-graph', hasZero, 'B11'],
+    ['bar-graph', hasOdd, 'B14'],
+    ['bar-graph', hasGap, 'B15'],
+    ['line-plot', hasGap, 'L12'],
+    ['line-plot', hasParts(facts), 'L13'],
+    ['line-plot', isOfTwo, 'L15'],
+    ['line-graph', hasGap, 'T2'],
+    ['line-graph', isOfTwo, 'T12'],
+  ];
+  return found.flatMap(([kind, holds, id]) => (kind === graph && holds ? [id] : []));
+};
+
+/** A day of the table that has a state and no number. */
+const hasMissing = ({ table }: LessonFacts): boolean => {
+  if (table.form === 'counts') return false;
+  if (table.form === 'measures') return table.unmeasured.length > 0;
+  return table.rows.some(({ exact }) => exact === null);
+};
+
+const hasParts = ({ table }: LessonFacts): boolean =>
+  table.form === 'measures' && table.unit === 'in' && table.mark !== '1 in';
