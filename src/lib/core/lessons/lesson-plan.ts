@@ -37,6 +37,8 @@ export interface LessonPlan {
  * child, and talk with the question ladder. In twenty minutes a half-drawn graph is finished and two
  * questions are talked about: which, the grown-up chooses. The same facts, purpose, minutes and
  * seed make the same plan.
+ * @example
+ * lessonPlanOf({ graph: 'bar-graph', stage: 'grade-2', table: { form: 'counts', counted: 'days', rows: [] }, right: { keyValue: null, scale: { step: 1 } }, series: [], ranges: [], choice: { source: 'kind-days' }, notebook: foldEntries([]), today: '2026-03-10' }, { purpose: 'bar-graph-of-how-many-days', minutes: 20, seed: 1 }).feature // => 'bars-from-zero'
  */
 export const lessonPlanOf = (
   facts: LessonFacts,

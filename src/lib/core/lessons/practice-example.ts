@@ -20,6 +20,8 @@ export interface PracticeExample {
  * A worked example for a family's graph, of the same kind and never the family's own numbers: a
  * seed whose numbers, put in order, are the family's is passed over for the next one. The same
  * facts and seed make the same example. Lengths are whole centimetres or inches.
+ * @example
+ * practiceExample({ graph: 'bar-graph', stage: 'grade-2', table: { form: 'counts', counted: 'days', rows: [] } }, 1).isPractice // => true
  */
 export const practiceExample = (
   { graph, table, stage }: Pick<LessonFacts, 'graph' | 'table' | 'stage'>,

@@ -23,6 +23,8 @@ export interface Teaching {
  * The one feature to teach with a table, what to lay ready, the words of the day, and the mistakes
  * that are most likely with just this table (common practice, no source): a key above 1, a kind
  * that never came, a day without a number, repeats, parts of a unit and two logs each bring theirs.
+ * @example
+ * teachingOf({ graph: 'line-plot', right: { keyValue: null, scale: { step: 1 } }, table: { form: 'measures', unit: 'cm', mark: '1 cm', unmeasured: [], seriesNames: ['bean'] } }).watchFor // => ['L2', 'L10', 'L6', 'L11']
  */
 export const teachingOf = (facts: LessonFacts): Teaching => {
   const { graph, right } = facts;
