@@ -38,7 +38,7 @@ import * as afterWords from '../../src/lib/ui/today/after-words';
 import { todayWords } from '../../src/lib/ui/today/today-words';
 import { doubtSamples } from './asking/doubt-samples';
 import { foundWords, numbersIn as numbersInWords, togetherWords, whoIsRight } from '#ui/together';
-import * as chooseWords from '../../src/lib/ui/draw/choose-words';
+import * as chooseWords from '#ui/graph-words';
 import * as boardWords from '../../src/lib/ui/draw/draw-board-words';
 import { measureWords } from '../../src/lib/ui/measure/measure-words';
 import { howWords, lessonWords } from '../../src/lib/ui/ruler-lessons/lesson-words';
