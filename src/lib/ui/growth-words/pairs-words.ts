@@ -1,4 +1,5 @@
 import { amountIn } from '#core/growth';
+import { markById } from '#core/measure';
 import type { StartAtOne } from '#core/series';
 import { amountWords, toldAmount } from './amount-words';
 
@@ -13,17 +14,19 @@ export function startAtOneWords(signal: StartAtOne): readonly string[] {
       `${signal.have === 1 ? '1 reading has' : `${signal.have} readings have`} both sides so far; it takes ${signal.need} to tell.`,
     ];
   }
-  const size = amountWords(
-    toldAmount(amountIn(Math.abs(Math.round(signal.meanExact)), ['1 mm'], 'cm')),
-  );
-  const side = signal.meanExact < 0 ? 'shorter' : 'longer';
+  const amount = amountIn(Math.abs(Math.round(signal.meanExact)), ['1 mm'], 'cm');
+  const size = amountWords(toldAmount(amount));
+  const pairs = `In the last ${signal.pairs.length} pairs the centimetres come out`;
   if (signal.kind === 'fine') {
-    return [
-      `In the last ${signal.pairs.length} pairs the centimetres come out ${size} ${side} than the inches, taken together. That is rounding: counting seems to begin at 0.`,
-    ];
+    const side = signal.meanExact < 0 ? 'shorter' : 'longer';
+    const off =
+      Math.abs(signal.meanExact) < markById('1 mm').exact / 2
+        ? 'as long as the inches'
+        : `${size} ${side} than the inches`;
+    return [`${pairs} ${off}, taken together. Counting seems to begin at 0.`];
   }
   return [
-    `In the last ${signal.pairs.length} pairs the centimetres come out ${size} shorter than the inches, taken together. Counted from 1 on both sides, they would be about 1.5 cm shorter.`,
+    `${pairs} ${size} shorter than the inches, taken together. Counted from 1 on both sides, they would be about 1.5 cm shorter.`,
     'No number is mended for that. The ruler lesson “Count the spaces” shows a child why the ruler begins at 0.',
   ];
 }
