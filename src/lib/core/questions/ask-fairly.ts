@@ -27,7 +27,9 @@ export const askFairly = (
       (each !== 'G2c' || hasModel(facts)) &&
       fits(each),
   );
-  if (range === undefined || isGivenAway(answer, Object.values(blanks))) return [];
+  const isReckoned = template.level === 'read' || template.level === 'between';
+  const ends = answer.kind === 'between' && isReckoned ? [answer.low, answer.high] : [answer];
+  if (range === undefined || ends.some((end) => isGivenAway(end, Object.values(blanks)))) return [];
   return [
     {
       ...{ template: template.id, level: template.level, range, blanks, answer, wholeSet },
@@ -57,6 +59,7 @@ const distinctSlips = (slips: readonly Slip[], answer: Told): readonly Slip[] =>
   slips.filter(
     (slip, index) =>
       !soundsLike(slip, answer) &&
+      !isInside(slip.told, answer) &&
       !slips.slice(0, index).some((before) => soundsLike(slip, before.told)),
   );
 
@@ -64,4 +67,11 @@ const soundsLike = ({ told, shows }: Slip, other: Told): boolean => {
   if (sameTold(told, other)) return true;
   const number = numberSaid(told);
   return shows !== 'forgot-unit' && number !== null && number === numberSaid(other);
+};
+
+/** A number inside the span that is right is no slip. */
+const isInside = (told: Told, answer: Told): boolean => {
+  if (answer.kind !== 'between') return false;
+  const [at, low, high] = [told, answer.low, answer.high].map(numberSaid);
+  return at != null && low != null && high != null && low <= at && at <= high;
 };
