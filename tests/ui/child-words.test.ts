@@ -4,6 +4,7 @@ import { latestChange, rainTotals, shadowDays } from '#core/growth';
 import { graphKinds, kindTally, type MistakeId } from '#core/graphs';
 import { helperLengths, quantities } from '#core/journal';
 import type { ParseErrorKind } from '#core/measure';
+import { questionsOf } from '#core/questions';
 import type { EntryQuestion, Series, StillInInches } from '#core/series';
 import { bothSidesWords, compareTalk, compareWords, sideTask } from '#ui/both-sides';
 import { hintWords, rightWords } from '#ui/draw-words';
@@ -13,6 +14,7 @@ import {
   childRainWords,
   childShadowWords,
 } from '#ui/growth-words';
+import { easierText, ideaText, questionText, stretchText } from '#ui/ladder-words';
 import {
   everyChildCaution,
   extraWords,
@@ -46,6 +48,7 @@ import { paperTaskWords } from '../../src/lib/ui/ruler-lessons/paper-task-words'
 import * as slipWords from '../../src/lib/ui/ruler-lessons/slip-words';
 import { pointsOn } from '../core/growth/log-points';
 import { seriesWith, shadowSeries } from '../core/graphs/small-series';
+import { sampleLessons } from '../core/questions/lessons-of-sample';
 import { gradeOf, sentencesOf, syllablesIn, wordsOf } from '../readability';
 import { aheadSaid } from './ahead/ahead-said';
 import { fairTestSaid } from './fair-test/fair-test-said';
@@ -133,6 +136,11 @@ const saidInComponents = Object.values(components).flatMap((source) =>
   [...source.matchAll(/<Spoken\b[^>]*?\btext="([^"{]+)"/g)].map(([, text]) => text),
 );
 
+const readIdeaKeys = [
+  ...['cross-is-one-thing', 'cross-is-one-read', 'cross-is-one-growth', 'cross-is-one-day-of-rain'],
+  ...['cross-is-a-unit', 'cross-is-a-day-name', 'dry-is-read-blank-is-not', 'both-mean-no-rain'],
+];
+
 /**
  * Every catalogue of words that a child reads: one line each. The value is the catalogue itself
  * (every text in it is read), or a list of what its functions say.
@@ -218,6 +226,13 @@ const catalogues: Readonly<Record<string, unknown>> = {
         ),
       ),
     ),
+  ],
+  'questions to read and between': [
+    ...Object.values(sampleLessons)
+      .flatMap((facts) => questionsOf(facts))
+      .filter(({ template }) => /^[RC]/.test(template))
+      .map((question) => [questionText, easierText, stretchText].map((text) => text(question))),
+    readIdeaKeys.map(ideaText),
   ],
   'ruler lessons': [...[lessonWords, howWords.map(({ text }) => text), slipWords, paperTaskWords]],
 };

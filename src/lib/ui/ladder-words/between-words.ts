@@ -9,7 +9,7 @@ export const betweenWords: WordsById = {
       `Count the ${kind(blank, 'more')}. Count the ${kind(blank, 'fewer')}. How many more ${kind(blank, 'more')} are there?`,
     easier: (blank) =>
       `Pair up the ${kind(blank, 'more')} and the ${kind(blank, 'fewer')}. How many have no pair?`,
-    stretch: (blank) => `How many fewer ${kind(blank, 'fewer')} are there?`,
+    stretch: (blank) => `Turn it round. How many fewer ${kind(blank, 'fewer')}?`,
   },
   C2: {
     ask: (blank, question) => muchMore(blank, question),
@@ -70,7 +70,7 @@ export const betweenWords: WordsById = {
   C11: {
     ask: (blank) => `How many X marks are at ${blank('value')} or more?`,
     easier: (blank) => `Find ${blank('value')}. Cover what is to the left. Count the rest.`,
-    stretch: (blank) => `How many are more than ${blank('value')}, but not at it?`,
+    stretch: (blank) => `Now leave out those at ${blank('value')}. How many are left?`,
   },
   C12: {
     ask: (blank) =>
