@@ -1,6 +1,6 @@
 import { createContext, tick } from 'svelte';
 import { SvelteMap, SvelteSet } from 'svelte/reactivity';
-import { monthOf, type CivilDay } from '#core/calendar';
+import { monthOf, parseCivilDay, type CivilDay } from '#core/calendar';
 import type { EntryDraft, EntryId } from '#core/journal';
 import type { LogRow } from '#core/series';
 import type { NotebookState } from '#notebook';
@@ -127,6 +127,12 @@ export class LogDesk {
 
 export const logId = 'the-log';
 export const dayId = (day: CivilDay): string => `day-${day}`;
+/** The day that an address like `/log#day-2026-03-09` leads to; null where it leads to none. */
+export const dayInAddress = (hash: string): CivilDay | null => {
+  const [, written] = /^#day-(.+)$/.exec(hash) ?? [];
+  const day = parseCivilDay(written ?? '');
+  return day.ok ? day.value : null;
+};
 export const rowActionId = (row: string): string => `do-${row}`;
 
 /** The days that entries write on. */
