@@ -113,7 +113,9 @@ describe('any question to read or between', () => {
 
 describe('the questions chosen for a lesson', () => {
   it('are of different templates, the same for the same seed, and short only as they say', () => {
+    // Every third graph: each is asked through three times here.
     for (const [seed, facts] of everySample.entries()) {
+      if (seed % 3 !== 0) continue;
       const chosen = chooseQuestions(facts, seed);
       const { read, between, beyond, behind, missing } = chosen;
       const asked = [...read, ...between, ...beyond, ...behind];
