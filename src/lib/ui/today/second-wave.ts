@@ -6,3 +6,4 @@ export { DoubtBox, DoubtDesk, QuestionBox, questionsBefore } from '#ui/asking';
 export { default as MoreCautions } from './MoreCautions.svelte';
 export { default as TodayKind } from './TodayKind.svelte';
 export { default as TodayWritten } from './TodayWritten.svelte';
+export { areLeavesDue } from './leaves-due';
