@@ -1,4 +1,10 @@
-import { exactPerUnit, markById, type LengthUnit, type Measured } from '#core/measure';
+import {
+  exactPerUnit,
+  formatExactNumber,
+  markById,
+  type LengthUnit,
+  type Measured,
+} from '#core/measure';
 import type { RulerPair } from '#core/series';
 import { rulerTicks, wholeStepExact, type RulerTick } from '#ui/ruler';
 
@@ -39,7 +45,8 @@ export function twoLines(
   const toPx = (exact: number): number => (exact / lengthExact) * lengthPx;
   const lineOf = (read: Measured): NumberLine => {
     const unit = read.unit as LengthUnit;
-    const ticks = ticksOf(unit, read, { lengthExact, lengthPx, fontPx }).map((tick) => ({
+    const room = { lengthExact, lengthPx, fontPx };
+    const ticks = withReadLabelled(ticksOf(unit, read, room), read, room).map((tick) => ({
       ...tick,
       at: toPx(tick.exact),
     }));
@@ -77,8 +84,7 @@ const ticksOf = (
   { lengthExact, lengthPx, fontPx }: Room,
 ): readonly RulerTick[] => {
   const wholePx = (wholeStepExact(unit) / lengthExact) * lengthPx;
-  const digits = Math.floor(lengthExact / exactPerUnit(unit)) > 99 ? 3 : 2;
-  const leastPx = fontPx * 0.62 * digits + 5;
+  const leastPx = labelPx(unit, { lengthExact, lengthPx, fontPx });
   const labelEvery = [1, 2, 5, 10, 20, 50, 100].find((each) => each * wholePx >= leastPx) ?? 200;
   const shape = { unit, mark, lengthExact, labelEvery };
   const fits = (ticks: readonly RulerTick[]): boolean =>
@@ -93,5 +99,29 @@ const ticksOf = (
     ({ exact }) => (exact / wholeExact) % every === 0,
   );
 };
+
+/** What a number needs along the line, and a little air. */
+const labelPx = (unit: LengthUnit, { lengthExact, fontPx }: Room): number =>
+  fontPx * 0.62 * (Math.floor(lengthExact / exactPerUnit(unit)) > 99 ? 3 : 2) + 5;
+
+/** A whole number that was read stands on its line; numbers too near to it make room, 0 stays. */
+function withReadLabelled(
+  ticks: readonly RulerTick[],
+  { unit, mark, exact }: Measured,
+  room: Room,
+): readonly RulerTick[] {
+  const isWhole = exact % exactPerUnit(unit) === 0;
+  if (!isWhole || ticks.some((tick) => tick.exact === exact && tick.label !== null)) return ticks;
+  const label = formatExactNumber(exact, unit, mark);
+  const leastExact = (labelPx(unit as LengthUnit, room) / room.lengthPx) * room.lengthExact;
+  const position = exact / room.lengthExact;
+  const read: RulerTick = { exact, position, rank: 'whole', label, onMark: true };
+  return [...ticks.filter((tick) => tick.exact !== exact), read]
+    .sort((left, right) => left.exact - right.exact)
+    .map((tick) => {
+      const isNear = tick !== read && Math.abs(tick.exact - exact) < leastExact;
+      return isNear && tick.exact !== 0 ? { ...tick, label: null } : tick;
+    });
+}
 
 const leastTickPx = 4;

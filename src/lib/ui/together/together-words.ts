@@ -5,7 +5,7 @@ import type { TalkCard } from '#ui/both-sides';
 
 /** What children and grown-ups read while many measure one thing. */
 export const togetherWords = {
-  name: 'We all measure',
+  name: 'Measure with others',
   back: 'Measure with care',
   notHere: 'This log is for one of you. Pick a plant.',
   done: 'This log is done. You can look at it.',
@@ -29,6 +29,8 @@ export const togetherWords = {
   plot: 'Now show the notebook’s plot',
   table: 'Our numbers',
   talk: 'Talk about it',
+  lastOnly: 'Who measured again has the last number here.',
+  drawAll: 'To draw, you get all the numbers.',
   before: 'Days we all measured',
   nobody: 'no name',
 } as const;
