@@ -1,3 +1,4 @@
+import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Locator, type Page } from '@playwright/test';
 import { listenForFaults } from './walk';
 
@@ -248,4 +249,67 @@ test('a drawing with three planted mistakes is led to right by hints alone', asy
   }
   expect(mended.toSorted()).toEqual(['Bars', 'Label', 'Title']);
   await expect(page.getByText('All the parts are there. Tell somebody about it!')).toBeVisible();
+});
+
+for (const scheme of ['light', 'dark'] as const) {
+  test(`the cards, a board, a hint and the end leave axe nothing to find on a ${scheme} screen @phone`, async ({
+    page,
+  }) => {
+    await page.emulateMedia({ colorScheme: scheme });
+    const findsNothing = async (): Promise<void> => {
+      const { violations } = await new AxeBuilder({ page }).analyze();
+      expect(violations.map((each) => `${each.id}: ${each.nodes[0]?.html}`)).toEqual([]);
+      const tooWide = await page.evaluate(
+        () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
+      );
+      expect(tooWide).toBe(0);
+    };
+    await openDraw(page);
+    await findsNothing();
+    await choose(page, 'Picture graph', 'The weather').tap();
+    await expect(page.getByRole('group', { name: 'Kinds' })).toBeVisible();
+    await findsNothing();
+    await button(page, 'Use the log’s table').tap();
+    await expect(button(page, 'Pictures')).toBeVisible();
+    await findsNothing();
+    for (const [graph, table] of [
+      ['Bar graph', 'Each day’s measure'],
+      ['Line plot (X plot)', 'How much it grew each day'],
+      ['Line graph', 'Walking through the days'],
+    ] as const) {
+      await page.getByRole('link', { name: 'All my drawings' }).tap();
+      await choose(page, graph, table).tap();
+      await expect(columns(page).first()).toBeVisible();
+      await columns(page).first().press('ArrowUp');
+      await findsNothing();
+      await button(page, 'Look with me').tap();
+      const panel = page.getByRole('region', { name: 'Look with me' });
+      // What is said is seen, however small the screen.
+      await expect(panel.locator('.notice.ask')).toBeInViewport({ ratio: 0.9 });
+      await findsNothing();
+    }
+    await button(page, 'Title').tap();
+    await button(page, 'I am done').tap();
+    await expect(page.getByRole('region', { name: 'The computer’s drawing' })).toBeVisible();
+    await findsNothing();
+  });
+}
+
+test('whoever draws by keyboard is never left without a place when a button goes', async ({
+  page,
+}) => {
+  await openDraw(page);
+  await choose(page, 'Line plot (X plot)', 'How much it grew each day').press('Enter');
+  await columns(page).first().press('ArrowUp');
+  await button(page, 'Look with me').press('Enter');
+  await button(page, 'I will try').press('Enter');
+  await expect(button(page, 'Marks')).toBeFocused();
+  await button(page, 'Next').press('Enter');
+  await expect(button(page, 'Title')).toBeFocused();
+  await button(page, 'I am done').press('Enter');
+  const mine = page.getByRole('region', { name: 'My drawing' });
+  await expect(mine).toBeVisible();
+  await page.keyboard.press('Tab');
+  const next = page.locator(':focus');
+  expect(await next.evaluate((element) => element.closest('.desk') !== null)).toBe(true);
 });

@@ -342,7 +342,7 @@ test('from the menu every log offers its tables, each as an empty sheet, with nu
   }
   await page
     .getByRole('region', { name: 'Line graph, Window bean' })
-    .getByRole('link', { name: 'With numbers: The days in order', exact: false })
+    .getByRole('link', { name: 'With numbers: Walking through the days', exact: false })
     .first()
     .click();
   await expect(page.getByRole('heading', { name: 'Line graph: Window bean' })).toBeVisible();

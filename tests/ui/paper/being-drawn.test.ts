@@ -1,6 +1,6 @@
 import { civilDay } from '#core/calendar';
 import { describe, expect, test } from 'vitest';
-import { isBeingDrawn } from '../../../src/lib/ui/paper/being-drawn';
+import { isBeingDrawn } from '#core/graphs';
 import { drawingRecord, sampleLog, weekOf, withDrawings } from './sample-paper';
 
 const week = weekOf('Window bean');

@@ -2,7 +2,8 @@ import { civilDay } from '#core/calendar';
 import { graphKinds, tableSources } from '#core/graphs';
 import type { Notebook } from '#core/journal';
 import { describe, expect, test } from 'vitest';
-import { offerDetail, tableNames } from '../../../src/lib/ui/paper/offer-words';
+import { sourceWords } from '#ui/graph-words';
+import { offerDetail } from '../../../src/lib/ui/paper/offer-words';
 import { paperOffers, sheetAddress } from '../../../src/lib/ui/paper/paper-offers';
 import { paperRequest } from '../../../src/lib/ui/paper/paper-request';
 import { paperWork } from '../../../src/lib/ui/paper/paper-work';
@@ -52,7 +53,7 @@ describe('what a log offers for paper', () => {
 
 describe('the name of an offer', () => {
   test('is another for every table', () => {
-    expect(new Set(tableSources.map((source) => tableNames[source])).size).toBe(
+    expect(new Set(tableSources.map((source) => sourceWords[source])).size).toBe(
       tableSources.length,
     );
   });

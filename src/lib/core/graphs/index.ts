@@ -94,6 +94,7 @@ export { tableSources, type TableChoice, type TableSource, type ToldIn } from '.
 export { tableOf } from './table-of';
 export { toldValue, type ToldValue } from './told-value';
 export { nextLabel } from './next-label';
+export { isBeingDrawn, isDrawingFinished } from './being-drawn';
 export { lastDrawing } from './last-drawing';
 export { stepToLookAt } from './step-to-look-at';
 export { graphFit, graphsByForm, type GraphFit } from './graph-fit';

@@ -5,7 +5,7 @@ import type { HintLadder } from './hint-ladder';
 export const barHints: Readonly<Record<Extract<MistakeId, `B${number}`>, HintLadder>> = {
   B1: [
     'Look where your numbers begin.',
-    'What number belongs at the floor?',
+    'What number belongs where your bars start?',
     'Hold a ruler by your numbers with a grown-up. How does it begin?',
   ],
   B2: [
@@ -14,7 +14,7 @@ export const barHints: Readonly<Record<Extract<MistakeId, `B${number}`>, HintLad
     'Put a finger on a line with a grown-up. Which number is right there?',
   ],
   B3: [
-    'Look at the numbers on the side.',
+    'Look at your numbers.',
     'Do your numbers go up by the same jump?',
     'Read your numbers out loud with a grown-up. Listen for a skip.',
   ],
@@ -24,14 +24,14 @@ export const barHints: Readonly<Record<Extract<MistakeId, `B${number}`>, HintLad
     'Count the squares in each jump with a grown-up. Make them match.',
   ],
   B5: [
-    'Look at the numbers on the side.',
+    'Look at your numbers.',
     'What numbers live between these?',
     'Count up out loud with a grown-up. Give each number a place.',
   ],
   B6: [
-    'Look at the bottom of your bars.',
-    'Where should each bar stand?',
-    'Lay a ruler along the floor with a grown-up. Set each bar on it.',
+    'Look at where each bar begins.',
+    'Where should each bar begin?',
+    'Lay a ruler at the start with a grown-up. Set each bar by it.',
   ],
   B7: [
     'Look at how wide your bars are.',
@@ -49,9 +49,9 @@ export const barHints: Readonly<Record<Extract<MistakeId, `B${number}`>, HintLad
     'Sit with a grown-up. Read the name, then the table, then the bar.',
   ],
   B10: [
-    'Look at the side for the numbers.',
+    'Look by your numbers for a word.',
     'Can we read it? Numbers of what?',
-    'Tell a grown-up what the side is for. Write it there.',
+    'Tell a grown-up what the numbers are for. Write it there.',
   ],
   B11: [
     'Look at the names of your bars.',

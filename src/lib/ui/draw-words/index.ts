@@ -1,3 +1,3 @@
-export { hintWords } from './hint-words';
+export { hintWords, hintWordsByTally } from './hint-words';
 export type { HintLadder } from './hint-ladder';
 export { rightWords } from './right-words';

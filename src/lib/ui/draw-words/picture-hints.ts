@@ -30,8 +30,8 @@ export const pictureHints: Readonly<Record<Extract<MistakeId, `P${number}`>, Hin
   ],
   P6: [
     'Look at this row once more.',
-    'Does it say the same as your tally?',
-    'Touch and count each one with a grown-up. Then count your tally.',
+    'Does it say the same as your table?',
+    'Touch and count each one with a grown-up. Then read your table.',
   ],
   P7: [
     'Look at your key.',
@@ -67,5 +67,14 @@ export const pictureHints: Readonly<Record<Extract<MistakeId, `P${number}`>, Hin
     'Look at what your rows are about.',
     'Do we count things here? Or do we measure?',
     'Talk with a grown-up. Which graph is good for this?',
+  ],
+};
+
+/** What is said otherwise where the child's own tally stands beside the paper. */
+export const pictureHintsByTally: Readonly<Partial<Record<MistakeId, HintLadder>>> = {
+  P6: [
+    'Look at this row once more.',
+    'Does it say the same as your tally?',
+    'Touch and count each one with a grown-up. Then count your tally.',
   ],
 };

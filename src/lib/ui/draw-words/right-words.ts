@@ -34,7 +34,7 @@ const wordsByKind: Readonly<Record<GraphKind, Partial<Record<RightPart, string>>
   },
   'bar-graph': {
     'same-size': 'Your bars are all as wide as each other.',
-    'stand-on-base': 'Your bars all stand on the floor.',
+    'stand-on-base': 'Your bars all start at the same line.',
     'every-value': 'Each bar shows what your table says.',
   },
   'line-plot': {

@@ -1,15 +1,14 @@
 import type { CivilDay } from '#core/calendar';
 import {
   decodeTableChoice,
+  isDrawingFinished,
   lastDrawing,
   tableOfDrawing,
   type GraphKind,
   type SortedOtherwise,
 } from '#core/graphs';
 import type { DrawingRecord, Notebook } from '#core/journal';
-import { sourceWords } from './choose-words';
-import { graphWords, isGraphKind } from './draw-board-words';
-import { isDrawingFinished } from './drawing-record';
+import { graphNames, isGraphKind, sourceWords } from '#ui/graph-words';
 
 /** A drawing that was begun, as its card shows it. */
 export interface BegunCard {
@@ -46,6 +45,6 @@ export const begunCards = (
 /** Before it has a title: its graph, and what that is of. */
 const nameOf = ({ choice }: DrawingRecord, graph: GraphKind): string => {
   const chosen = decodeTableChoice(choice);
-  const { name } = graphWords[graph];
+  const name = graphNames[graph];
   return chosen.ok ? `${name}: ${sourceWords[chosen.value.source]}` : name;
 };

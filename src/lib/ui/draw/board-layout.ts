@@ -27,7 +27,11 @@ export function boardLayout(
   const longest = Math.max(0, ...texts.map(({ text }) => text.length));
   const left = upright ? numbersWidth : Math.min(longestName, Math.max(64, longest * 10 + 16));
   const gap = slots[0]?.width ?? 1;
-  const least = space.isTouched ? Math.max(leastSquare, finger / Math.max(gap, 0.5)) : leastLooked;
+  const leastSeen =
+    upright && longest * 9.5 + 6 > gap * leastLooked ? leastLeaning / gap : leastLooked;
+  const least = space.isTouched
+    ? Math.max(leastSquare, finger / Math.max(gap, 0.5))
+    : Math.max(leastLooked, leastSeen);
   const fitting = Math.min((space.width - left - edge) / paper.columns, space.height / paper.rows);
   const square = Math.floor(Math.max(least, Math.min(mostSquare, fitting)));
   const leansNames = upright && longest * 9.5 + 6 > gap * square;
@@ -95,4 +99,6 @@ const finger = 48;
 const leastSquare = 24;
 /** A drawing that is only looked at may be small, so that two stand side by side. */
 const leastLooked = 14;
+/** Names that lean lie over each other on smaller squares. */
+const leastLeaning = 20;
 const mostSquare = 48;

@@ -2,18 +2,26 @@ import {
   middleOfSquare,
   snapToPaper,
   squaresText,
+  type Drawing,
   type DrawingLevel,
   type DrawingStep,
   type DrawnRow,
   type GraphKind,
 } from '#core/graphs';
+import { graphNames } from '#ui/graph-words';
 
 /** What the board says. A child's sentence has ten words at most, and never calls anything wrong. */
 export const graphWords: Readonly<Record<GraphKind, { name: string; use: string }>> = {
-  'picture-graph': { name: 'Picture graph', use: 'Pictures in rows: how many of each?' },
-  'bar-graph': { name: 'Bar graph', use: 'Bars side by side: which is most?' },
-  'line-plot': { name: 'Line plot (X plot)', use: 'Piles on a ruler: how often?' },
-  'line-graph': { name: 'Line graph', use: 'A walk through the days: how did it change?' },
+  'picture-graph': {
+    name: graphNames['picture-graph'],
+    use: 'Pictures in rows: how many of each?',
+  },
+  'bar-graph': { name: graphNames['bar-graph'], use: 'Bars side by side: which is most?' },
+  'line-plot': { name: graphNames['line-plot'], use: 'Piles on a ruler: how often?' },
+  'line-graph': {
+    name: graphNames['line-graph'],
+    use: 'A walk through the days: how did it change?',
+  },
 };
 
 export const levelWords: Readonly<Record<DrawingLevel, { name: string; help: string }>> = {
@@ -28,7 +36,14 @@ export const levelWords: Readonly<Record<DrawingLevel, { name: string; help: str
   'empty-paper': { name: 'Empty paper', help: 'Squares alone. The child makes the scale too.' },
 };
 
-export const stepWords = (step: DrawingStep, kind: GraphKind): { name: string; say: string } => {
+export const stepWords = (
+  step: DrawingStep,
+  kind: GraphKind,
+  upright = true,
+): { name: string; say: string } => {
+  if (kind === 'bar-graph' && !upright && (step === 'marks' || step === 'numbers')) {
+    return lyingBars[step];
+  }
   if (step === 'marks') return marksWords[kind];
   if (step === 'key' && kind !== 'picture-graph') {
     return { name: 'Key', say: 'Write whose mark is whose.' };
@@ -49,6 +64,11 @@ const marksWords: Readonly<Record<GraphKind, { name: string; say: string }>> = {
   'line-graph': { name: 'Points', say: 'Find the day, climb up, and tap there.' },
 };
 
+const lyingBars = {
+  marks: { name: 'Bars', say: 'Tap a row where its bar should end.' },
+  numbers: { name: 'Numbers', say: 'Write the numbers along the bottom.' },
+} as const;
+
 const otherSteps: Readonly<Record<Exclude<DrawingStep, 'marks'>, { name: string; say: string }>> = {
   names: { name: 'Names', say: 'Write a name at each place.' },
   numbers: { name: 'Numbers', say: 'Write the numbers up the side.' },
@@ -63,44 +83,47 @@ export const keyText = (value: number, counted: string): string =>
   value === 1 && counted.endsWith('s') ? counted.slice(0, -1) : counted;
 
 /** What is drawn in one column, as the board says it aloud and shows it beside the finger. */
-export const drawnWords = (kind: GraphKind, row: DrawnRow): string => {
+export const drawnWords = ({ kind, upright }: Standing, row: DrawnRow): string => {
   if (row.marks === 0) return 'empty';
   if (kind === 'picture-graph') {
     const pictures = `${row.marks} ${row.marks === 1 ? 'picture' : 'pictures'}`;
     return row.halves > 0 ? `${pictures}, ${row.halves} of them a half` : pictures;
   }
   if (kind === 'line-plot') return `${row.marks} ${row.marks === 1 ? 'mark' : 'marks'}`;
-  return heightWords(row.squares ?? 0);
+  return lengthWords(row.squares ?? 0, upright);
 };
 
 /** What stands beside a finger that points so many squares along a column. */
-export const besideWords = (kind: GraphKind, at: number, along: number): string =>
+export const besideWords = ({ kind, upright }: Standing, at: number, along: number): string =>
   kind === 'picture-graph'
     ? `square ${middleOfSquare(at, along) + 0.5}`
-    : heightWords(snapToPaper(at, along));
+    : lengthWords(snapToPaper(at, along), upright);
 
-export const heightWords = (squares: number): string =>
-  `${squaresText(squares)} ${squares === 1 || squares === 0.5 ? 'square' : 'squares'} up`;
+/** How long a bar is, or how high a point: up where it stands, along where it lies. */
+export const lengthWords = (squares: number, upright: boolean): string => {
+  const counted = squares === 1 || squares === 0.5 ? 'square' : 'squares';
+  return `${squaresText(squares)} ${counted} ${upright ? 'up' : 'along'}`;
+};
+
+/** Which graph it is, and whether its bars or rows stand or lie. */
+export type Standing = Pick<Drawing, 'kind' | 'upright'>;
 
 /** A column's name for who hears it. */
-export const slotName = (name: string, index: number, kind: GraphKind): string => {
-  const place = kind === 'picture-graph' ? 'Row' : 'Column';
+export const slotName = (name: string, index: number, { upright }: Standing): string => {
+  const place = upright ? 'Column' : 'Row';
   return name.trim() === '' ? `${place} ${index + 1}` : name;
 };
 
 /** The whole drawing in a sentence. */
 export const drawingSentence = (
-  kind: GraphKind,
+  standing: Standing,
   title: string,
   rows: readonly DrawnRow[],
 ): string => {
   const drawn = rows
-    .map((row, index) => ({ row, name: slotName(row.name, index, kind) }))
+    .map((row, index) => ({ row, name: slotName(row.name, index, standing) }))
     .filter(({ row }) => row.marks > 0)
-    .map(({ row, name }) => `${name}: ${drawnWords(kind, row)}`);
-  const head = `${graphWords[kind].name}${title === '' ? '' : ` “${title}”`}. `;
+    .map(({ row, name }) => `${name}: ${drawnWords(standing, row)}`);
+  const head = `${graphNames[standing.kind]}${title === '' ? '' : ` “${title}”`}. `;
   return head + (drawn.length === 0 ? 'Nothing is drawn yet.' : `${drawn.join('; ')}.`);
 };
-
-/** Whether text from a journal names a graph this notebook can draw. */
-export const isGraphKind = (text: string): text is GraphKind => Object.hasOwn(graphWords, text);

@@ -14,7 +14,7 @@ import {
   type TableSource,
 } from '#core/graphs';
 import type { DrawingRecord, Notebook } from '#core/journal';
-import { isGraphKind } from './draw-board-words';
+import { isGraphKind } from '#ui/graph-words';
 
 /** A drawing that is taken up again: days to be sorted first, or a desk to draw at. */
 export type OpenedDrawing =

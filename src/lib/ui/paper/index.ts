@@ -1,4 +1,4 @@
-export { isBeingDrawn } from './being-drawn';
+export { isBeingDrawn } from '#core/graphs';
 export { default as DrawingPicture } from './DrawingPicture.svelte';
 export { default as PaperPage } from './PaperPage.svelte';
 export { default as PaperPreview } from './PaperPreview.svelte';

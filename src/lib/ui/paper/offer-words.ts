@@ -1,32 +1,6 @@
 import { formatDay } from '#core/calendar';
-import type { GraphFit, TableSource } from '#core/graphs';
 import { markWords } from '#ui/words';
 import type { PaperOffer } from './paper-offers';
-
-/** What a table holds, for the grown-up who chooses what to print. */
-export const tableNames: Readonly<Record<TableSource, string>> = {
-  'kind-days': 'Days of each kind',
-  'weather-days': 'Days of each weather',
-  'wet-days': 'Wet days and dry days',
-  'growth-days': 'Days it grew, days it did not',
-  'state-days': 'Days with and without a measure',
-  'specimen-readings': 'Measures of each',
-  'day-values': 'Each day’s measure',
-  'week-values': 'Each week’s rain',
-  'hour-values': 'Each hour’s shadow',
-  'each-specimen': 'All of them, measured once',
-  'reads-of-one': 'One thing, measured many times',
-  'growth-amounts': 'Growth from day to day',
-  'rain-amounts': 'Rain of single days',
-  'days-in-order': 'The days in order',
-  'hours-in-order': 'The hours in order',
-};
-
-export const fitNames: Readonly<Record<GraphFit, string | null>> = {
-  now: null,
-  guided: 'with a grown-up',
-  later: 'for a later grade',
-};
 
 /** What tells one way to get a table from another: its days, whose they are, and the mark. */
 export const offerDetail = ({ choice, told }: Pick<PaperOffer, 'choice' | 'told'>): string => {

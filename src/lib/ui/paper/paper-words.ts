@@ -1,12 +1,6 @@
 import type { Drawing, DrawingLevel, GraphKind } from '#core/graphs';
+import { graphNames } from '#ui/graph-words';
 import type { NoPaper } from './paper-work';
-
-export const graphNames: Readonly<Record<GraphKind, string>> = {
-  'picture-graph': 'Picture graph',
-  'bar-graph': 'Bar graph',
-  'line-plot': 'Line plot (X plot)',
-  'line-graph': 'Line graph',
-};
 
 /** The sheets that can be printed of one graph. */
 export const sheetKinds = [

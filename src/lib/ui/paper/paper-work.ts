@@ -3,6 +3,7 @@ import type { CivilDay } from '#core/calendar';
 import {
   decodeTableChoice,
   graphKinds,
+  isBeingDrawn,
   lastDrawing,
   rightGraphOf,
   tableOf,
@@ -13,7 +14,6 @@ import {
   type RightGraph,
 } from '#core/graphs';
 import type { DrawingRecord, Notebook, PersonId } from '#core/journal';
-import { isBeingDrawn } from './being-drawn';
 import { drawingChild } from './drawing-child';
 import type { PaperRequest } from './paper-request';
 import type { PaperSizeName } from './paper-sizes';
