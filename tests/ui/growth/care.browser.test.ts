@@ -100,6 +100,6 @@ describe('the check on the stick', () => {
 test('guesses and both sides of the ruler are told of one person at a time', async () => {
   const { screen } = await showSample('Window bean');
   await expect.element(screen.getByText('Wren: 12 guesses were measured.')).toBeVisible();
-  await expect.element(screen.getByText(/counting seems to begin at 0/)).toBeVisible();
+  await expect.element(screen.getByText(/Counting seems to begin at 0/)).toBeVisible();
   await expect.element(screen.getByText('Pip', { exact: false }).first()).not.toBeInTheDocument();
 });

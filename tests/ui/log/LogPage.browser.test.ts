@@ -116,6 +116,23 @@ describe('the log page', () => {
     expect(document.activeElement).toHaveTextContent('Fri 13 Mar');
   });
 
+  test('opens at the day its address names, in a month that was closed', async () => {
+    const first = civilDay('2024-12-01');
+    const entries = Array.from({ length: 460 }, (_, index) =>
+      took(100 + index, addDays(first, index), index % 40),
+    );
+    history.replaceState(history.state, '', '#day-2025-02-14');
+    try {
+      const { screen } = await showLog(entries);
+      const row = screen.getByRole('row', { name: /Fri 14 Feb/ });
+      await expect.element(row).toBeInViewport();
+      await expect.element(row.getByRole('rowheader')).toHaveFocus();
+      expect(screen.container.querySelectorAll('table[role="table"]')).toHaveLength(3);
+    } finally {
+      history.replaceState(history.state, '', location.pathname + location.search);
+    }
+  });
+
   test('lies open whole while it is printed, with its protocol card', async () => {
     const first = civilDay('2024-12-01');
     const entries = Array.from({ length: 460 }, (_, index) =>
