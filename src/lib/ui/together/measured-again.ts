@@ -1,10 +1,14 @@
 import type { Series, SpreadOfDay } from '#core/series';
 
-/** Whether somebody read again that day in the same unit, so that an earlier number is left out. */
+/**
+ * Whether somebody measured again that day in the same unit: the table has one number of each then,
+ * and the one to draw from has every number that is not crossed out.
+ */
 export const measuredAgain = (
   { days }: Pick<Series, 'days'>,
   { day, unit, readings }: Pick<SpreadOfDay, 'day' | 'unit' | 'readings'>,
 ): boolean => {
-  const all = days.find((each) => each.day === day)?.readings ?? [];
-  return all.filter(({ counted }) => counted.unit === unit).length > readings.length;
+  const found = days.find((each) => each.day === day)?.readings ?? [];
+  const all = found.filter(({ counted }) => counted.unit === unit).flatMap((each) => each.all);
+  return all.length > readings.length;
 };
