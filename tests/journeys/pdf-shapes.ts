@@ -8,6 +8,8 @@ export interface PdfPage {
   readonly widthMm: number;
   readonly heightMm: number;
   readonly shapes: readonly PdfShape[];
+  /** Whether any letter stands on it (the operators of ISO 32000-1, 9.4.3). */
+  readonly hasLetters: boolean;
 }
 
 export interface PdfShape {
@@ -35,6 +37,7 @@ export function pdfPages(pdf: Buffer): readonly PdfPage[] {
       widthMm: mm(Number(widthPt)),
       heightMm: mm(Number(heightPt)),
       shapes: shapesOf(content),
+      hasLetters: /\bT[jJ]\b/.test(content),
     };
   });
 }
