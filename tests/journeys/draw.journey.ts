@@ -251,11 +251,15 @@ test('a drawing with three planted mistakes is led to right by hints alone', asy
   await expect(page.getByText('All the parts are there. Tell somebody about it!')).toBeVisible();
 });
 
-for (const scheme of ['light', 'dark'] as const) {
-  test(`the cards, a board, a hint and the end leave axe nothing to find on a ${scheme} screen @phone`, async ({
+for (const [scheme, width, height] of [
+  ['light', 360, 740],
+  ['dark', 820, 1180],
+] as const) {
+  test(`the cards, a board, a hint and the end leave axe nothing to find: ${scheme}, ${width} wide`, async ({
     page,
   }) => {
     await page.emulateMedia({ colorScheme: scheme });
+    await page.setViewportSize({ width, height });
     const findsNothing = async (): Promise<void> => {
       const { violations } = await new AxeBuilder({ page }).analyze();
       expect(violations.map((each) => `${each.id}: ${each.nodes[0]?.html}`)).toEqual([]);

@@ -252,10 +252,11 @@ async function openOffer(page: Page, log: string, kind: string): Promise<void> {
   await page.getByRole('heading', { name: log, level: 3 }).click();
   await page
     .getByRole('region', { name: `${kind}, ${log}` })
-    .getByRole('link', { name: 'Finished, for you:' })
+    .getByRole('link')
     .first()
     .click();
   await expect(page.getByRole('heading', { name: 'Tables that are ready' })).toHaveCount(0);
+  await page.getByRole('link', { name: 'Finished, for you' }).click();
 }
 
 test('while a drawing is open the finished graph is printed unseen, and seen only when asked for', async ({
@@ -322,7 +323,7 @@ test('once the child is done, the finished graph is shown without asking', async
   await expect(sheetOnScreen(page).getByText('How tall was our bean?')).toBeVisible();
 });
 
-test('from the menu every log offers its tables, each as an empty sheet, with numbers, finished', async ({
+test('every log offers its tables, each on an empty sheet, with numbers, finished', async ({
   page,
 }) => {
   const faults = listenForFaults(page);
@@ -336,17 +337,21 @@ test('from the menu every log offers its tables, each as an empty sheet, with nu
     await page.getByRole('heading', { name: log, level: 3 }).click();
     for (const kind of kinds) {
       const offers = page.getByRole('region', { name: `${kind}, ${log}` });
-      for (const sheet of ['Empty squares', 'With numbers', 'Finished, for you'])
-        await expect(offers.getByRole('link', { name: `${sheet}:` }).first()).toBeVisible();
+      await expect(offers.getByRole('link').first()).toBeVisible();
     }
   }
   await page
     .getByRole('region', { name: 'Line graph, Window bean' })
-    .getByRole('link', { name: 'With numbers: Walking through the days', exact: false })
+    .getByRole('link', { name: 'Walking through the days' })
     .first()
     .click();
   await expect(page.getByRole('heading', { name: 'Line graph: Window bean' })).toBeVisible();
-  await expect(page.getByRole('link', { name: 'With numbers' })).toHaveAttribute('aria-current');
+  for (const sheet of ['Empty squares', 'With numbers', 'Finished, for you'])
+    await expect(page.getByRole('link', { name: sheet, exact: true })).toBeVisible();
+  await page.getByRole('link', { name: 'With numbers', exact: true }).click();
+  await expect(page.getByRole('link', { name: 'With numbers', exact: true })).toHaveAttribute(
+    'aria-current',
+  );
   await page.getByRole('link', { name: 'All sheets' }).click();
   await expect(page.getByRole('heading', { name: 'Tables that are ready' })).toBeVisible();
   expect(faults).toEqual([]);
@@ -411,3 +416,27 @@ for (const scheme of ['light', 'dark'] as const) {
     await findsNothing();
   });
 }
+
+test('a table is chosen, its sheet and its paper, by keyboard alone', async ({ page }) => {
+  await openSample(page);
+  await page.goto('/draw/paper');
+  const reach = async (wanted: ReturnType<Page['locator']>): Promise<void> => {
+    for (let tabs = 0; tabs < 60; tabs += 1) {
+      if (await wanted.evaluate((element) => element === document.activeElement)) return;
+      await page.keyboard.press('Tab');
+    }
+    throw new Error(`The keyboard never reached ${wanted.toString()}`);
+  };
+  await reach(page.locator('summary', { hasText: 'Window bean' }));
+  await page.keyboard.press('Enter');
+  const offers = page.getByRole('region', { name: 'Bar graph, Window bean' });
+  await reach(offers.getByRole('link', { name: 'Each day’s measure' }).first());
+  await page.keyboard.press('Enter');
+  await reach(page.getByRole('link', { name: 'With numbers', exact: true }));
+  await page.keyboard.press('Enter');
+  await expect(page.getByRole('link', { name: 'With numbers', exact: true })).toBeFocused();
+  await reach(page.getByRole('link', { name: 'A4' }));
+  await page.keyboard.press('Enter');
+  await expect(page.getByRole('link', { name: 'A4' })).toHaveAttribute('aria-current');
+  await reach(page.getByRole('button', { name: 'Print this sheet' }));
+});
