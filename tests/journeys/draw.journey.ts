@@ -260,6 +260,7 @@ for (const [scheme, width, height] of [
   }) => {
     await page.emulateMedia({ colorScheme: scheme });
     await page.setViewportSize({ width, height });
+    test.setTimeout(180_000); // Axe looks a dozen times.
     const findsNothing = async (): Promise<void> => {
       const { violations } = await new AxeBuilder({ page }).analyze();
       expect(violations.map((each) => `${each.id}: ${each.nodes[0]?.html}`)).toEqual([]);

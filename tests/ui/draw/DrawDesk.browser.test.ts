@@ -87,10 +87,10 @@ test('laid down, the first row of the table is the first from the top, also for 
   const topOf = (name: string) => column(name).element().getBoundingClientRect().top;
   expect(topOf('sun')).toBeLessThan(topOf('cloud'));
   expect(topOf('cloud')).toBeLessThan(topOf('rain'));
-  expect(valueOf('sun')).toBe('1 square up');
+  expect(valueOf('sun')).toBe('1 square along');
   column('sun').element().focus();
   await userEvent.keyboard('{ArrowDown}{ArrowRight}');
-  expect([valueOf('cloud'), valueOf('rain')]).toEqual(['1 square up', 'empty']);
+  expect([valueOf('cloud'), valueOf('rain')]).toEqual(['1 square along', 'empty']);
   await button('Stand it up').click();
   expect([valueOf('sun'), valueOf('cloud')]).toEqual(['1 square up', '1 square up']);
 });
