@@ -13,6 +13,7 @@ export const saveOneReading = (entries) =>
     const took = [];
     for (const { specimen } of specimens.slice(0, 7)) {
       await page.goto(`${address}/today?of=${specimen}`);
+      await page.getByRole('button', { name: 'Measure right away' }).click();
       await page.getByRole('textbox', { name: 'My measure' }).fill('12');
       took.push(await page.evaluate(pressAndWait));
     }
