@@ -1,4 +1,3 @@
-export { isBeingDrawn } from '#core/graphs';
 export { default as DrawingPicture } from './DrawingPicture.svelte';
 export { default as PaperPage } from './PaperPage.svelte';
 export { default as PaperPreview } from './PaperPreview.svelte';
