@@ -3,3 +3,4 @@ export { default as PaperPage } from './PaperPage.svelte';
 export { default as PaperPreview } from './PaperPreview.svelte';
 export { default as PaperSheet } from './PaperSheet.svelte';
 export { isPaperSize, pageRule, paperSizes, sheetRoom } from './paper-sizes';
+export { tableCells, type TableCells } from './table-cells';
