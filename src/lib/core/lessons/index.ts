@@ -13,6 +13,17 @@ export { offZeroTask, offZeroTaskOf, type OffZeroError, type OffZeroPlace } from
 export type { RulerSlip, RulerTask } from './ruler-task';
 export { starters, unitAndMark, unitFamilies, type Starter, type UnitFamily } from './starter';
 export { zeroCheck, zeroFixes, type ZeroCheck, type ZeroFix } from './zero-check';
+export {
+  decodeLessonChanges,
+  lessonBlocks,
+  type LessonBlock,
+  type LessonChanges,
+  type LessonChangesError,
+  type OwnLessonQuestion,
+} from './lesson-changes';
+export { lessonDrafts, type LessonAbout } from './lesson-drafts';
+export { lessonOf, type Lesson, type LessonError, type LessonQuestion } from './lesson-of';
+export { otherQuestions } from './other-questions';
 export { lessonParts, minutesOf, type LessonPartId } from './lesson-minutes';
 export { lessonPlanOf, type LessonPlan, type LessonWish } from './lesson-plan';
 export { lessonPurposes, purposeIds, type LessonPurpose, type PurposeId } from './lesson-purpose';

@@ -1,11 +1,17 @@
 import type { MistakeId } from '#core/graphs';
 import type { LessonMinutes } from '#core/journal';
-import { chooseQuestions, type ChosenQuestions, type LessonFacts } from '#core/questions';
+import {
+  chooseQuestions,
+  type AskedQuestion,
+  type ChosenQuestions,
+  type LessonFacts,
+} from '#core/questions';
 import type { Caution } from './caution';
 import { cautionsDue } from './cautions-due';
 import { minutesOf, type LessonPartId } from './lesson-minutes';
 import type { PurposeId } from './lesson-purpose';
 import { practiceExample, type PracticeExample } from './practice-example';
+import { shortSet } from './short-set';
 import { teachingOf, type FeatureId, type MaterialId, type WordId } from './teaching-of';
 
 /** A lesson made of a family's own log. What it says is keys of words; the face has the words. */
@@ -29,7 +35,10 @@ export interface LessonPlan {
   readonly stopWhen: readonly string[];
   readonly watchFor: readonly MistakeId[];
   readonly cautions: readonly Caution[];
+  /** Those there is time for. */
   readonly questions: ChosenQuestions;
+  /** More, where a short lesson has no time for all. */
+  readonly spare: readonly AskedQuestion[];
 }
 
 /**
@@ -58,7 +67,7 @@ export const lessonPlanOf = (
     ifStuck: ['stuck-point', 'stuck-idea', 'stuck-beside'],
     stopWhen: ['stop-while-willing', 'stop-and-keep'],
     cautions: cautionsDue('reading', quantity, { putAway, today }),
-    questions: chooseQuestions(facts, seed),
+    ...shortSet(chooseQuestions(facts, seed), minutes),
   };
 };
 

@@ -19,6 +19,7 @@ export { everyTemplate, questionsOf } from './every-template';
 export { chooseQuestions, type ChosenQuestions } from './choose-questions';
 export { decodeQuestion, decodeTold, type QuestionError } from './decode-question';
 export { judgeAnswer, type Judged } from './judge-answer';
+export { isTelling } from './telling';
 export { sameTold } from './told';
 export { flawedPractice, flawIds, type FlawedPractice, type FlawId } from './flawed-practice';
 export { practiceTable, type PracticeTable } from './practice-table';

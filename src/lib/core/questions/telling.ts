@@ -4,7 +4,8 @@ import { numberSaid, sameTold } from './told';
 /**
  * Whether one question, read aloud, tells the answer of another: it names that answer, and it
  * names all that the other asks about ("on which day was it 7 cm?" and "how tall on that day?").
- * Not part of the public door.
+ * @example
+ * isTelling({ blanks: { key: { kind: 'count', count: 2, of: 'days' } }, answer: { kind: 'word', word: 'sun' } }, { blanks: {}, answer: { kind: 'count', count: 2, of: 'days' } }) // => true
  */
 export const isTelling = (
   teller: Pick<AskedQuestion, 'blanks' | 'answer'>,
