@@ -7,6 +7,7 @@ export { default as PaperSheet } from './PaperSheet.svelte';
 export { default as PaperTableBlocks } from './PaperTableBlocks.svelte';
 export { drawingChild } from './drawing-child';
 export { footMm, gapMm, headMm, paperLayout, type SheetLayout } from './paper-layout';
+export type { PictureFrame } from './picture-frame';
 export { isPaperSize, pageRule, paperSizes, sheetRoom, type PaperSizeName } from './paper-sizes';
 export { paperTables, tableNeeds, type PaperTable } from './paper-table';
 export { checkWords, sheetTask, sheetWords, squareWords } from './paper-words';
