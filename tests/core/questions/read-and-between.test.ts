@@ -81,9 +81,9 @@ const asked: Readonly<Record<string, readonly [Notebook, Asking, readonly string
     shadow,
     shadowBars,
     [
-      'How long was the shadow at 09:00? Say it in cm. 60 cm',
-      'How long was the shadow at 12:00? Say it in cm. 25 cm',
-      'How long was the shadow at 15:00? Say it in cm. 48 cm',
+      'How long was the shadow at 9 o’clock? Say it in cm. 60 cm',
+      'How long was the shadow at 12 o’clock? Say it in cm. 25 cm',
+      'How long was the shadow at 3 o’clock? Say it in cm. 48 cm',
     ],
   ],
   C1: [

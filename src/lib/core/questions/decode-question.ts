@@ -87,7 +87,10 @@ const toldSchema: v.GenericSchema<unknown, Told> = v.variant('kind', [
     kind: v.literal('order'),
     things: v.pipe(v.array(singleSchema), v.maxLength(mostThings)),
   }),
-  v.object({ kind: v.literal('between'), low: singleSchema, high: singleSchema }),
+  v.object({
+    ...{ kind: v.literal('between'), low: singleSchema, high: singleSchema },
+    hasLeftOver: v.optional(v.literal(true)),
+  }),
 ]);
 
 const questionSchema = v.object({

@@ -45,7 +45,7 @@ export const howMuchEachDay: QuestionTemplate = {
           },
           answer: isEven
             ? tell(whole)
-            : { kind: 'between', low: tell(whole), high: tell(whole + 1) },
+            : { kind: 'between', low: tell(whole), high: tell(whole + 1), hasLeftOver: true },
           slips: [
             { told: tell(jump), shows: 'whole-jump' },
             ...shared(readings, 'divided-by-readings'),

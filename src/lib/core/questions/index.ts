@@ -18,6 +18,7 @@ export {
 export { everyTemplate, questionsOf } from './every-template';
 export { chooseQuestions, type ChosenQuestions } from './choose-questions';
 export { decodeQuestion, decodeTold, type QuestionError } from './decode-question';
+export { answerBys, answerWayOf, type AnswerBy, type AnswerWay } from './answer-way';
 export { judgeAnswer, type Judged } from './judge-answer';
 export { isTelling } from './telling';
 export { sameTold } from './told';

@@ -40,8 +40,16 @@ export type Told =
   /** A category, a name, a weather word. */
   | { readonly kind: 'word'; readonly word: string }
   | { readonly kind: 'order'; readonly things: readonly Told[] }
-  /** Any answer in it is accepted. */
-  | { readonly kind: 'between'; readonly low: Told; readonly high: Told }
+  /**
+   * Any answer in it is accepted, both ends too. With something left over it is a share that does
+   * not come out even, and is told as its low end "and a bit more".
+   */
+  | {
+      readonly kind: 'between';
+      readonly low: Told;
+      readonly high: Told;
+      readonly hasLeftOver?: true | undefined;
+    }
   | {
       readonly kind: 'interval';
       readonly from: CivilDay;

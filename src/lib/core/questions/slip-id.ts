@@ -16,7 +16,7 @@ export const slipIds = [
   ] as const),
   ...(['mark-is-unit', 'mark-is-day', 'one-day-only', 'reversed', 'log-order'] as const),
   ...(['tallest-day', 'tallest-plant', 'summed-axis', 'left-out-equal', 'one-step-only'] as const),
-  ...(['half-as-whole'] as const),
+  ...(['half-as-whole', 'other-unit', 'some-left-out', 'more-than-asked'] as const),
   // Beyond and behind.
   ...(['a-wish', 'decimals', 'midpoint-as-fact', 'sure-of-it', 'nothing-changes'] as const),
   ...(['straight-on', 'exactly-the-same', 'one-number', 'same-place', 'one-exact-day'] as const),

@@ -1,7 +1,8 @@
 import { formatDay, type CivilDay } from '#core/calendar';
-import { formatExactNumber } from '#core/measure';
+import { formatExactNumber, type Unit } from '#core/measure';
 import type { Told } from '#core/questions';
 import { ideaText } from './idea-words';
+import { timeText } from './time-text';
 
 /** A blank or an answer as a child reads it. */
 export const answerText = (told: Told): string => {
@@ -15,13 +16,13 @@ export const answerText = (told: Told): string => {
     case 'days':
       return listText(told.days.map(dayText));
     case 'time':
-      return told.time;
+      return timeText(told.time);
     case 'word':
       return told.word;
     case 'order':
       return told.things.map(answerText).join(', ');
     case 'between':
-      return `${answerText(told.low)} and a bit, less than ${answerText(told.high)}`;
+      return betweenText(told);
     case 'interval':
       return `${dayText(told.from)} to ${dayText(told.to)}, ${countText({ count: told.gapDays, of: 'days' })}`;
     case 'idea':
@@ -52,11 +53,24 @@ const dayWords: Readonly<Record<string, string>> = {
   ...{ 'nothing written': 'days with no mark', other: 'other days', 'all others': 'other days' },
 };
 
+/** Both ends are in it; a span of days is only about so. */
+const betweenText = ({ low, high, hasLeftOver }: Extract<Told, { kind: 'between' }>): string => {
+  if (hasLeftOver) return `${answerText(low)} and a bit more`;
+  const join = low.kind === 'day' ? (['about', 'to'] as const) : (['between', 'and'] as const);
+  return `${join[0]} ${answerText(low)} ${join[1]} ${answerText(high)}`;
+};
+
 const lengthText = ({ exact, unit, mark }: Extract<Told, { kind: 'length' }>): string => {
   const number = formatExactNumber(exact, unit, mark);
-  if (unit === 'count') return number;
-  if (unit !== 'in') return `${number} ${unit}`;
-  return `${number} ${number === '1' || /^\d+\/\d+$/.test(number) ? 'inch' : 'inches'}`;
+  const names = unitNames[unit];
+  // "1 ft 3 in" has its units already.
+  if (unit === 'count' || /[a-z]/.test(number)) return number;
+  if (!names) return `${number} ${unit}`;
+  return `${number} ${number === '1' || /^\d+\/\d+$/.test(number) ? names[0] : names[1]}`;
+};
+
+const unitNames: Readonly<Partial<Record<Unit, readonly [one: string, more: string]>>> = {
+  ...{ in: ['inch', 'inches'], ft: ['foot', 'feet'], yd: ['yard', 'yards'] },
 };
 
 const countText = ({ count, of }: { readonly count: number; readonly of: string }): string => {
