@@ -26,8 +26,15 @@ export { lessonOf, type Lesson, type LessonError, type LessonQuestion } from './
 export { otherQuestions } from './other-questions';
 export { lessonParts, minutesOf, type LessonPartId } from './lesson-minutes';
 export { lessonPlanOf, type LessonPlan, type LessonWish } from './lesson-plan';
-export { lessonPurposes, purposeIds, type LessonPurpose, type PurposeId } from './lesson-purpose';
+export {
+  lessonPurposes,
+  purposeIds,
+  type LessonPurpose,
+  type PurposeId,
+  type PurposeNeed,
+} from './lesson-purpose';
 export { practiceExample, type PracticeExample } from './practice-example';
+export type { LessonMissing } from './purpose-needs';
 export { purposesReady, type PurposeOffer } from './purposes-ready';
 export {
   featureIds,
@@ -36,3 +43,86 @@ export {
   type MaterialId,
   type WordId,
 } from './teaching-of';
+export {
+  seenHow,
+  type Evidence,
+  type EvidenceOf,
+  type EvidencePiece,
+  type FoundEvidence,
+  type SeenHow,
+  type SkillEvidence,
+  type UnreadEvidence,
+} from './evidence';
+export { lessonsShowing, type LessonShowing } from './evidence-lessons';
+export { evidenceOf } from './evidence-of';
+export { keptSamples, samplesToKeep } from './evidence-samples';
+export {
+  furtherStandards,
+  skillIds,
+  skills,
+  type DeedId,
+  type ReviewSign,
+  type Skill,
+  type SkillId,
+  type SkillStandard,
+} from './skill';
+export { judgeSum, sumSlips, type SumJudged, type SumSlip } from './judge-sum';
+export { answeredOn, chosenItem, reviewFor, type ReviewOptions } from './review';
+export {
+  schoolDayAfter,
+  schoolDayBefore,
+  schoolDayNumber,
+  schoolWeekdaysOf,
+  usualSchoolWeekdays,
+} from './review-days';
+export { decodeReviewItem, type ReviewItemError } from './review-decode';
+export {
+  reviewKinds,
+  reviewPicks,
+  rulerName,
+  type ReviewItem,
+  type ReviewKind,
+  type ReviewPick,
+  type ReviewPlace,
+  type ReviewTask,
+} from './review-item';
+export { logSumsOf } from './review-log-sums';
+export { practiceSum } from './review-practice-sum';
+export {
+  isQuestionStanding,
+  reviewFactsOf,
+  type QuestionAbout,
+  type ReviewQuestion,
+} from './review-question';
+export { reviewSeed } from './review-seed';
+export {
+  dueReviews,
+  nextReviews,
+  restSchoolDays,
+  type NextReview,
+  type ReviewDone,
+} from './review-spacing';
+export {
+  isRegrouped,
+  sumAnswer,
+  sumName,
+  sumRange,
+  sumStories,
+  sumThings,
+  sumTold,
+  sumUnknowns,
+  type Sum,
+  type SumStory,
+  type SumThing,
+  type SumUnknown,
+} from './review-sum';
+export {
+  addedWithBlocks,
+  blocksOf,
+  takenFromBlocks,
+  valueOfBlocks,
+  type BlockDeed,
+  type Blocks,
+  type BlockStep,
+} from './sum-blocks';
+export { jumpsBetween, type Jump } from './sum-jumps';
