@@ -41,7 +41,7 @@ describe('a lesson', () => {
       for (const { purpose, choice, missing } of offersOf(stage)) {
         if (missing.length > 0) continue;
         const facts = factsOf(choice, purpose.graph, stage);
-        for (const seed of [1, 2, 3]) {
+        for (const seed of [1, 2]) {
           const plan = lessonPlanOf(facts, { purpose: purpose.id, minutes: 30, seed });
           expect(lessonPlanOf(facts, { purpose: purpose.id, minutes: 30, seed })).toEqual(plan);
           expect(plan.example.isPractice).toBe(true);
@@ -51,7 +51,8 @@ describe('a lesson', () => {
         }
       }
     }
-  });
+    // Some fifty lessons, each made twice.
+  }, 30_000);
 
   it('passes over practice numbers that are the family’s', () => {
     const [offer] = offersOf('grade-2').filter(({ purpose }) => purpose.graph === 'picture-graph');

@@ -5,24 +5,20 @@ import type { TableSource } from './table-choice';
 
 /** Codes of the standards a drawing serves, as plain data; their words are the face's. */
 export const standardCodes = [
-  '1.MD.C.4',
-  '2.MD.A.4',
-  '2.MD.D.9',
-  '2.MD.D.10',
-  '3.MD.B.3',
-  '3.MD.B.4',
-  'K-ESS2-1',
-  '3-ESS2-1',
-  '5-ESS1-2',
-  '5.G.A.2',
+  ...(['1.MD.A.1', '1.MD.A.2', '1.MD.C.4'] as const),
+  ...(['2.MD.A.1', '2.MD.A.2', '2.MD.A.3', '2.MD.A.4', '2.MD.B.5', '2.MD.B.6'] as const),
+  ...(['2.MD.D.9', '2.MD.D.10', '3.MD.B.3', '3.MD.B.4', '5.G.A.2'] as const),
+  ...(['K-ESS2-1', '2-LS2-1', '3-ESS2-1', '5-ESS1-2'] as const),
 ] as const;
 export type StandardCode = (typeof standardCodes)[number];
 
 /**
  * The standards that drawing a table as this graph serves: Common Core State Standards for
  * Mathematics (2010), measurement and data, and the Next Generation Science Standards (the
- * wording of 2.MD.D and 3.MD.B was checked, the others are from memory). Bars of one value a day
- * have no standard of their own: they serve comparing lengths. A line graph is a tool of science
+ * wording of 2.MD.D, 3.MD.B and 2-LS2-1 was checked, the others are from memory). Bars of one value
+ * a day have no standard of their own: they serve comparing lengths, in grade 1 putting lengths in
+ * order and measuring with equal units laid end to end. Those that a lesson serves beside its
+ * drawing stand with its purpose. A line graph is a tool of science
  * below grade 5, and its code is that of the grade where mathematics first comes to it.
  * @example
  * standardsOf('bar-graph', { form: 'counts' }, 'grade-2', 'weather') // => ['2.MD.D.10', 'K-ESS2-1']
@@ -38,7 +34,7 @@ export const standardsOf = (
   if (graph === 'line-graph') return subject === 'shadow' ? ['5-ESS1-2', '5.G.A.2'] : ['5.G.A.2'];
   if (table.form === 'measures') return [hasParts(table) ? '3.MD.B.4' : '2.MD.D.9'];
   if (table.form === 'counts') return [countsByStage[stage], ...weather];
-  return subject === 'weather' ? weather : ['2.MD.A.4'];
+  return [...weather, ...lengthsByStage[stage]];
 };
 
 /** What a graph is about, as far as a standard of science cares. */
@@ -65,6 +61,12 @@ const countsByStage: Readonly<Record<Stage, StandardCode>> = {
   'grade-1': '1.MD.C.4',
   'grade-2': '2.MD.D.10',
   'grade-3': '3.MD.B.3',
+};
+
+const lengthsByStage: Readonly<Record<Stage, readonly StandardCode[]>> = {
+  'grade-1': ['1.MD.A.1', '1.MD.A.2'],
+  'grade-2': ['2.MD.A.4'],
+  'grade-3': ['2.MD.A.4'],
 };
 
 const weatherByStage: Readonly<Record<Stage, readonly StandardCode[]>> = {

@@ -35,10 +35,13 @@ export {
 } from './lesson-purpose';
 export { practiceExample, type PracticeExample } from './practice-example';
 export type { LessonMissing } from './purpose-needs';
-export { purposesReady, type PurposeOffer } from './purposes-ready';
+export { purposesReady, type PurposeOffer, type PurposeTable } from './purposes-ready';
+export { practiceStoryIds, type PracticeStoryId } from './practice-story';
 export {
   featureIds,
+  materialIds,
   teachingOf,
+  wordIds,
   type FeatureId,
   type MaterialId,
   type WordId,
@@ -79,6 +82,7 @@ export { decodeReviewItem, type ReviewItemError } from './review-decode';
 export {
   reviewKinds,
   reviewPicks,
+  reviewSheet,
   rulerName,
   type ReviewItem,
   type ReviewKind,

@@ -7,7 +7,7 @@ import {
   type LessonFacts,
 } from '#core/questions';
 import type { Caution } from './caution';
-import { cautionsDue } from './cautions-due';
+import { cautionsOfLesson } from './cautions-of-lesson';
 import { minutesOf, type LessonPartId } from './lesson-minutes';
 import type { PurposeId } from './lesson-purpose';
 import { practiceExample, type PracticeExample } from './practice-example';
@@ -53,20 +53,19 @@ export const lessonPlanOf = (
   facts: LessonFacts,
   { purpose, minutes, seed }: LessonWish,
 ): LessonPlan => {
-  const { graph, stage, choice, notebook, today } = facts;
-  const quantity = facts.series[0]?.investigation.quantity ?? 'length';
-  const putAway = notebook.cautionsPutAway;
+  const { graph, stage } = facts;
+  const teaching = teachingOf(facts, purpose);
   return {
-    ...{ purpose, graph, ...teachingOf(facts) },
-    example: practiceExample(facts, seed),
+    ...{ purpose, graph, ...teaching },
+    example: practiceExample(facts, seed, teaching.feature),
     parts: minutesOf(minutes).map(({ part, minutes: partMinutes }) => ({
-      ...{ part, minutes: partMinutes, ideas: ideasOf(part, minutes, choice.source) },
+      ...{ part, minutes: partMinutes, ideas: ideasOf(part, minutes, facts, purpose) },
       sitting: stage === 'grade-1' && secondSitting.has(part) ? 2 : 1,
     })),
     accept: [`accept-${graph}`, 'accept-wobbly', 'accept-range-with-reason'],
     ifStuck: ['stuck-point', 'stuck-idea', 'stuck-beside'],
     stopWhen: ['stop-while-willing', 'stop-and-keep'],
-    cautions: cautionsDue('reading', quantity, { putAway, today }),
+    cautions: cautionsOfLesson(facts, teaching.materials),
     ...shortSet(chooseQuestions(facts, seed), minutes),
   };
 };
@@ -80,9 +79,37 @@ export interface LessonWish {
 
 const secondSitting: ReadonlySet<LessonPartId> = new Set(['draw', 'talk', 'sentence']);
 
-const ideasOf = (part: LessonPartId, minutes: LessonMinutes, source: string): readonly string[] => {
-  if (part === 'opener') return [`opener-${source}`];
-  if (part === 'draw') return [minutes === 20 ? 'draw-finish-half' : 'draw-own-table'];
+const ideasOf = (
+  part: LessonPartId,
+  minutes: LessonMinutes,
+  facts: LessonFacts,
+  purpose: PurposeId,
+): readonly string[] => {
+  if (part === 'opener') return [openerOf(facts, purpose)];
+  if (part === 'draw') {
+    const drawn = minutes === 20 ? 'draw-finish-half' : 'draw-own-table';
+    return purpose in drawnBeside ? [drawn, `draw-${purpose}`] : [drawn];
+  }
   if (part === 'talk') return [minutes === 20 ? 'talk-two-questions' : 'talk-ladder'];
   return [part];
+};
+
+/** Where nothing can be read any more, the lesson opens with the log itself. */
+const openerOf = ({ choice, series, today, notebook }: LessonFacts, purpose: PurposeId): string => {
+  const isEnded = series.every(({ specimen, investigation }) =>
+    [specimen.ended?.day, notebook.investigations.get(investigation.id)?.ended?.day].some(
+      (day) => day !== undefined && day <= today,
+    ),
+  );
+  if (isEnded && choice.source !== 'weather-days') return `opener-ended-${formByOpener(choice)}`;
+  return purpose in drawnBeside ? `opener-${purpose}` : `opener-${choice.source}`;
+};
+
+const formByOpener = ({ told }: LessonFacts['choice']): 'lengths' | 'counts' =>
+  told === null ? 'counts' : 'lengths';
+
+/** Purposes with something to do beside the graph. */
+const drawnBeside: Readonly<Partial<Record<PurposeId, true>>> = {
+  ...{ 'how-much-taller': true, 'two-units-of-one-thing': true },
+  ...{ 'guess-before-measuring': true, 'fair-test-of-two': true },
 };

@@ -1,15 +1,22 @@
 import type { CivilDay } from '#core/calendar';
-import { tableChoicesOf, type Missing, type StandardCode, type TableChoice } from '#core/graphs';
+import { tableChoicesOf, type StandardCode, type TableChoice } from '#core/graphs';
 import type { InvestigationId, Notebook, SpecimenId, Stage } from '#core/journal';
 import { lessonPurposes, type LessonPurpose } from './lesson-purpose';
+import { lacksOf, type LessonMissing } from './purpose-needs';
 
-/** A purpose, with the table it can be taught with and what is still missing for it. */
-export interface PurposeOffer {
-  readonly purpose: LessonPurpose;
+/** A table that a purpose can be taught with, and what is still missing for it. */
+export interface PurposeTable {
   readonly choice: TableChoice;
   readonly standards: readonly StandardCode[];
   /** Ready today when nothing is. */
-  readonly missing: readonly Missing[];
+  readonly missing: readonly LessonMissing[];
+}
+
+/** A purpose with the best table for it. */
+export interface PurposeOffer extends PurposeTable {
+  readonly purpose: LessonPurpose;
+  /** The best tables from elsewhere: the weather too, where it is about growing. */
+  readonly otherTables: readonly PurposeTable[];
 }
 
 /**
@@ -28,8 +35,10 @@ export const purposesReady = (
   today: CivilDay,
 ): readonly PurposeOffer[] => {
   const offers = tableChoicesOf(notebook, about, stage, today);
+  const quantity = notebook.investigations.get(about.investigation)?.quantity;
   const found = lessonPurposes
     .filter(({ stages }) => stages.includes(stage))
+    .filter(({ quantities }) => !quantities || (quantity && quantities.includes(quantity)))
     .flatMap((purpose) => {
       const possible = offers
         .filter(({ source }) => purpose.sources.includes(source))
@@ -37,20 +46,34 @@ export const purposesReady = (
         .flatMap(({ choice, graphs, tableReady }) =>
           graphs
             .filter(({ graph, fit }) => graph === purpose.graph && fit !== 'later')
-            .map(({ standards, missing }): PurposeOffer & { readonly isReady: boolean } => ({
-              ...{ purpose, choice, missing },
+            .map(({ standards, missing }): PossibleTable => ({
+              ...{ choice, tableReady },
+              missing: [...missing, ...lacksOf(purpose, choice, notebook, today)],
               standards: [...new Set([...standards, ...purpose.alsoServes])],
-              isReady: missing.length === 0 && tableReady,
             })),
         );
-      const best = possible.find(({ isReady }) => isReady) ?? possible[0];
-      return best ? [best] : [];
+      const inOrder = possible.toSorted((one, other) => farFrom(one) - farFrom(other));
+      const bestBySource = inOrder.filter(
+        ({ choice }, index) =>
+          inOrder.findIndex((each) => each.choice.source === choice.source) === index,
+      );
+      const [best, ...others] = bestBySource;
+      return best ? [{ purpose, best, others }] : [];
     });
-  const inOrder = [
-    ...found.filter((each) => each.isReady),
-    ...found.filter((each) => !each.isReady),
-  ];
-  return inOrder.map(({ purpose, choice, standards, missing }) => ({
-    ...{ purpose, choice, standards, missing },
-  }));
+  return found
+    .toSorted((one, other) => Math.sign(farFrom(one.best)) - Math.sign(farFrom(other.best)))
+    .map(({ purpose, best, others }) => ({
+      ...{ purpose, ...tableOnly(best) },
+      otherTables: others.map(tableOnly),
+    }));
 };
+
+type PossibleTable = PurposeTable & { readonly tableReady: boolean };
+
+const tableOnly = ({ choice, standards, missing }: PossibleTable): PurposeTable => ({
+  ...{ choice, standards, missing },
+});
+
+/** 0 where it can be taught today. */
+const farFrom = ({ missing, tableReady }: PossibleTable): number =>
+  missing.length + (tableReady ? 0 : 1);

@@ -1,15 +1,30 @@
 import type { GraphKind, MistakeId } from '#core/graphs';
 import type { LessonFacts } from '#core/questions';
+import type { PurposeId } from './lesson-purpose';
 
 /** The features a lesson can teach, one at a time. */
 export const featureIds = [
   ...(['one-picture-each', 'key-with-number', 'bars-from-zero', 'missed-day-keeps-place'] as const),
   ...(['one-cross-each', 'parts-of-a-unit', 'along-then-up', 'gaps-are-dashed'] as const),
+  ...(['jump-is-the-difference', 'smaller-unit-more-units', 'guess-then-measure'] as const),
+  'whose-line',
 ] as const;
 export type FeatureId = (typeof featureIds)[number];
-export type MaterialId = 'squared-paper' | 'pencil' | 'ruler' | 'own-table' | 'counters' | 'strips';
-export type WordId =
-  'row' | 'key' | 'scale' | 'bar' | 'category' | 'number-line' | 'unit' | 'point' | 'gap' | 'join';
+
+/** What to lay ready: things of a household. */
+export const materialIds = [
+  ...(['squared-paper', 'pencil', 'ruler', 'own-table', 'counters', 'strips'] as const),
+  ...(['number-line', 'two-sided-ruler', 'two-colours', 'sticky-notes'] as const),
+] as const;
+export type MaterialId = (typeof materialIds)[number];
+
+/** Words of the day: each has a card. */
+export const wordIds = [
+  ...(['row', 'key', 'scale', 'bar', 'category', 'number-line', 'unit', 'point', 'gap'] as const),
+  ...(['join', 'jump', 'difference', 'inch', 'centimetre', 'guess', 'about', 'fair-test'] as const),
+  'change',
+] as const;
+export type WordId = (typeof wordIds)[number];
 
 export interface Teaching {
   readonly feature: FeatureId;
@@ -23,37 +38,72 @@ export interface Teaching {
  * The one feature to teach with a table, what to lay ready, the words of the day, and the mistakes
  * that are most likely with just this table (common practice, no source): a key above 1, a kind
  * that never came, a day without a number, repeats, parts of a unit and two logs each bring theirs.
+ * A purpose of its own kind brings its own feature, materials and words.
  * @example
  * teachingOf({ graph: 'line-plot', right: { keyValue: null, scale: { step: 1 } }, table: { form: 'measures', unit: 'cm', mark: '1 cm', unmeasured: [], seriesNames: ['bean'] } }).watchFor // => ['L2', 'L10', 'L6', 'L11']
  */
-export const teachingOf = (facts: LessonFacts): Teaching => {
-  const { graph, right } = facts;
-  const materials: readonly MaterialId[] = ['squared-paper', 'pencil', 'ruler', 'own-table'];
+export const teachingOf = (
+  facts: Pick<LessonFacts, 'graph' | 'right' | 'table'>,
+  purpose?: PurposeId,
+): Teaching => {
   const hasGap = hasMissing(facts);
-  const watch = [...likelyWith(facts, hasGap), ...usual[graph]];
+  const watch = [...likelyWith(facts, hasGap), ...usual[facts.graph]];
   const watchFor = [...new Set(watch)].slice(0, 4);
+  const ofGraph = teachingOfGraph(facts, hasGap);
+  const own = purpose && byPurpose[purpose];
+  if (!own) return { ...ofGraph, watchFor };
+  const materials = [...new Set([...ofGraph.materials, ...own.materials])];
+  return { feature: own.feature, words: own.words, materials, watchFor };
+};
+
+type OfGraph = Omit<Teaching, 'watchFor'>;
+
+const byPurpose: Readonly<Partial<Record<PurposeId, OfGraph>>> = {
+  'how-much-taller': {
+    ...{ feature: 'jump-is-the-difference', materials: ['number-line'] },
+    words: ['jump', 'difference', 'number-line'],
+  },
+  'two-units-of-one-thing': {
+    ...{ feature: 'smaller-unit-more-units', materials: ['two-sided-ruler'] },
+    words: ['unit', 'inch', 'centimetre'],
+  },
+  'guess-before-measuring': {
+    ...{ feature: 'guess-then-measure', materials: ['sticky-notes'] },
+    words: ['guess', 'about', 'unit'],
+  },
+  'fair-test-of-two': {
+    ...{ feature: 'whose-line', materials: ['two-colours'], words: ['fair-test', 'change', 'key'] },
+  },
+};
+
+const always: readonly MaterialId[] = ['squared-paper', 'pencil', 'ruler', 'own-table'];
+
+const teachingOfGraph = (
+  facts: Pick<LessonFacts, 'graph' | 'right' | 'table'>,
+  hasGap: boolean,
+): OfGraph => {
+  const { graph, right, table } = facts;
   switch (graph) {
     case 'picture-graph':
       return {
         feature: (right.keyValue ?? 1) > 1 ? 'key-with-number' : 'one-picture-each',
-        ...{ materials: [...materials, 'counters'], words: ['row', 'key'], watchFor },
+        ...{ materials: [...always, 'counters'], words: ['row', 'key'] },
       };
     case 'bar-graph':
       return {
         feature: hasGap ? 'missed-day-keeps-place' : 'bars-from-zero',
-        ...{ materials: [...materials, 'strips'], watchFor },
-        words:
-          facts.table.form === 'counts' ? ['bar', 'scale', 'category'] : ['bar', 'scale', 'unit'],
+        materials: [...always, 'strips'],
+        words: table.form === 'counts' ? ['bar', 'scale', 'category'] : ['bar', 'scale', 'unit'],
       };
     case 'line-plot':
       return {
         feature: hasParts(facts) ? 'parts-of-a-unit' : 'one-cross-each',
-        ...{ materials, words: ['number-line', 'unit'], watchFor },
+        ...{ materials: always, words: ['number-line', 'unit'] },
       };
     case 'line-graph':
       return {
         feature: hasGap ? 'gaps-are-dashed' : 'along-then-up',
-        ...{ materials, words: hasGap ? ['point', 'join', 'gap'] : ['point', 'join'], watchFor },
+        ...{ materials: always, words: hasGap ? ['point', 'join', 'gap'] : ['point', 'join'] },
       };
   }
 };
@@ -65,7 +115,10 @@ const usual: Readonly<Record<GraphKind, readonly MistakeId[]>> = {
   'line-graph': ['T1', 'T8', 'T10', 'T4'],
 };
 
-const likelyWith = (facts: LessonFacts, hasGap: boolean): readonly MistakeId[] => {
+const likelyWith = (
+  facts: Pick<LessonFacts, 'graph' | 'right' | 'table'>,
+  hasGap: boolean,
+): readonly MistakeId[] => {
   const { table, graph, right } = facts;
   const isScaled = (right.keyValue ?? 1) > 1;
   const hasZero = table.form === 'counts' && table.rows.some(({ count }) => count === 0);
@@ -90,11 +143,11 @@ const likelyWith = (facts: LessonFacts, hasGap: boolean): readonly MistakeId[] =
 };
 
 /** A day of the table that has a state and no number. */
-const hasMissing = ({ table }: LessonFacts): boolean => {
+const hasMissing = ({ table }: Pick<LessonFacts, 'table'>): boolean => {
   if (table.form === 'counts') return false;
   if (table.form === 'measures') return table.unmeasured.length > 0;
   return table.rows.some(({ exact }) => exact === null);
 };
 
-const hasParts = ({ table }: LessonFacts): boolean =>
+const hasParts = ({ table }: Pick<LessonFacts, 'table'>): boolean =>
   table.form === 'measures' && table.unit === 'in' && table.mark !== '1 in';

@@ -1,0 +1,74 @@
+import type { CivilDay } from '#core/calendar';
+import type { Missing, TableChoice } from '#core/graphs';
+import type { Notebook } from '#core/journal';
+import { estimatesOf, fairTestOf, isAnswered, rulerPairs, seriesOf } from '#core/series';
+import type { LessonPurpose, PurposeNeed } from './lesson-purpose';
+
+/** What is missing for a lesson: for its graph, or of what its purpose needs of the log. */
+export type LessonMissing =
+  | Missing
+  /** No number is larger than the one before it: there is no jump to show. */
+  | { readonly kind: 'no-growth' }
+  /** Readings on both sides of the ruler. */
+  | { readonly kind: 'more-pairs'; readonly have: number; readonly need: number }
+  /** Guesses that were measured. */
+  | { readonly kind: 'more-guesses'; readonly have: number; readonly need: number }
+  /** Two logs with numbers, for a test of two. */
+  | { readonly kind: 'one-log' }
+  /** Nobody planned what is to be different and what is kept the same. */
+  | { readonly kind: 'no-fair-test' };
+
+/**
+ * What a purpose still lacks with a table, beside what its graph lacks. Not part of the public
+ * door.
+ */
+export const lacksOf = (
+  { needs }: Pick<LessonPurpose, 'needs'>,
+  choice: TableChoice,
+  notebook: Notebook,
+  today: CivilDay,
+): readonly LessonMissing[] => (needs ? lacks[needs]({ choice, notebook, today }) : []);
+
+/** Two heights on both sides, and three guesses, make a talk (common practice, no source). */
+const fewestPairs = 2;
+const fewestGuesses = 3;
+
+interface Material {
+  readonly choice: TableChoice;
+  readonly notebook: Notebook;
+  readonly today: CivilDay;
+}
+
+const seriesIn = ({ choice, notebook, today }: Material) =>
+  choice.specimens.flatMap((specimen) => seriesOf(notebook, specimen, today) ?? []);
+
+const lacks: Readonly<Record<PurposeNeed, (material: Material) => readonly LessonMissing[]>> = {
+  growth: (material) => {
+    const { from, to } = material.choice;
+    const grew = seriesIn(material).some(({ points }) =>
+      points
+        .filter(({ day }) => day >= from && day <= to)
+        .some(({ exact }, index, shown) => exact > (shown[index - 1]?.exact ?? exact)),
+    );
+    return grew ? [] : [{ kind: 'no-growth' }];
+  },
+  pairs: (material) => {
+    const have = seriesIn(material).flatMap((series) =>
+      rulerPairs(material.notebook, series),
+    ).length;
+    return have < fewestPairs ? [{ kind: 'more-pairs', have, need: fewestPairs }] : [];
+  },
+  guesses: ({ choice, notebook }) => {
+    const all = choice.specimens.flatMap((specimen) => estimatesOf(notebook, specimen));
+    const have = all.filter(isAnswered).length;
+    return have < fewestGuesses ? [{ kind: 'more-guesses', have, need: fewestGuesses }] : [];
+  },
+  'two-logs': (material) => {
+    const { choice, notebook } = material;
+    const shown = seriesIn(material).filter(({ points }) =>
+      points.some(({ day }) => day >= choice.from && day <= choice.to),
+    );
+    if (shown.length < 2) return [{ kind: 'one-log' }];
+    return fairTestOf(notebook, choice.investigation) ? [] : [{ kind: 'no-fair-test' }];
+  },
+};
