@@ -23,6 +23,12 @@ const onEveryPage = [
 ];
 const everyPageGroup = { name: 'every-page', test: new RegExp(onEveryPage.join('|')) };
 
+/**
+ * What these test keeps nothing between calls, so all files of a worker may share what they import:
+ * a third of the time that a fresh start for each file takes.
+ */
+const pureTests = { environment: 'node', isolate: false, pool: 'threads', maxWorkers: 2 } as const;
+
 export default defineConfig({
   plugins: [sveltekit()],
   environments: {
@@ -39,10 +45,14 @@ export default defineConfig({
         extends: true,
         test: {
           name: 'core',
-          environment: 'node',
           include: ['tests/**/*.test.ts'],
-          exclude: ['tests/**/*.browser.test.ts', 'tests/journeys/**'],
+          exclude: ['tests/**/*.{browser,long}.test.ts', 'tests/journeys/**'],
+          ...pureTests,
         },
+      },
+      {
+        extends: true,
+        test: { name: 'long', include: ['tests/**/*.long.test.ts'], ...pureTests },
       },
       {
         extends: true,

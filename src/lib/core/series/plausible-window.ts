@@ -27,7 +27,7 @@ export interface PlausibleWindow {
  * No lower than the last by 1.5 cm (0.6 in) or one unit; no higher than the last, and for each day
  * since 2 cm (0.8 in) or 1 3/4 times the growth per day so far, and 2 cm (0.8 in) or a fifth more
  * than the coarser mark. Growth is taken over the last three numbers, end to end. The constants
- * are found by simulation (tests/core/series/doubt-simulation.test.ts), not from field data.
+ * are found by simulation (tests/core/series/doubt-simulation.long.test.ts), not from field data.
  *
  * @param before one number for each earlier day, in order; only the last three are looked at
  * @example

@@ -10,7 +10,7 @@ const askedAtDays = 4;
 
 /**
  * How fast the plant has to have grown up to the day the number was first read: faster than a
- * plant that stops of itself. Found by simulation (tests/core/series/doubt-simulation.test.ts).
+ * plant that stops of itself. Found by simulation (tests/core/series/doubt-simulation.long.test.ts).
  */
 const fastPerDayExact = 1.5 * exactPerUnit('cm');
 
