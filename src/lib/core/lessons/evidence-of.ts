@@ -1,5 +1,5 @@
 import type { EvidenceNote, Notebook, PersonId, Stage } from '#core/journal';
-import type { Evidence, EvidencePiece, FoundEvidence, SeenHow } from './evidence';
+import type { Evidence, EvidenceOf, EvidencePiece, FoundEvidence, SeenHow } from './evidence';
 import { evidenceInAnswers } from './evidence-in-answers';
 import { evidenceInDeeds } from './evidence-in-deeds';
 import { evidenceInDrawings } from './evidence-in-drawings';
@@ -13,7 +13,8 @@ import { skillIds, skills } from './skill';
  * finished drawings, questions of the child's own, and the log. What was taken back does not count.
  * A note stands in place of what it is attached to, so that one deed is one piece. Whose a piece
  * is: its author's; where nobody is named, the child's if there is only one in the notebook, else
- * nobody's, until a note says whose. Another person's pieces are never this child's.
+ * nobody's, until a note says whose. An answer with notes about other children only is theirs,
+ * whoever was chosen on the device. Another person's pieces are never this child's.
  *
  * @param timeZone the family's IANA time zone: the day of a drawing is where they are
  * @example
@@ -38,7 +39,7 @@ export const evidenceOf = (
   const pieces = [
     ...mine.flatMap((note) => pieceOfNote(note, found)),
     ...found
-      .filter((each) => isOnes(each.author) === 'own')
+      .filter((each) => isOnes(each.author) === 'own' && !isGivenAway(each, person, notes))
       .flatMap((each) => piecesOf(each, mine)),
   ].sort(newestFirst);
   const unread = findings.flatMap((each) =>
@@ -109,12 +110,22 @@ const isAttached = (
   { id }: Pick<FoundEvidence, 'id'>,
 ): boolean => id === answer || id === drawing;
 
+/** Whether notes say of an answer that it was given by others, and none that it was this one's. */
+const isGivenAway = (
+  { id }: FoundEvidence,
+  person: PersonId,
+  notes: readonly EvidenceNote[],
+): boolean => {
+  const about = notes.filter(({ answer }) => answer === id);
+  return about.length > 0 && about.every((note) => note.person !== person);
+};
+
 /** What a note can be attached to, so that it is said whose it is. */
-const canBeGiven = ({ of }: FoundEvidence): boolean =>
-  of.kind === 'answer' ||
-  of.kind === 'review' ||
-  of.kind === 'own-question' ||
-  of.kind === 'drawing';
+const canBeGiven = ({ of }: FoundEvidence): boolean => attachable.has(of.kind);
+
+const attachable: ReadonlySet<EvidenceOf['kind']> = new Set([
+  ...(['answer', 'own-answer', 'review', 'own-question', 'drawing'] as const),
+]);
 
 /** A day counts once, however much was shown on it. */
 const seenIn = (pieces: readonly EvidencePiece[]): SeenHow => {

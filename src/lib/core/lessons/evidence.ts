@@ -11,8 +11,9 @@ import type {
   Stamp,
 } from '#core/journal';
 import type { Measured } from '#core/measure';
-import type { AskedQuestion } from '#core/questions';
-import type { ReviewSign, Skill, SkillId } from './skill';
+import type { AskedQuestion, Level } from '#core/questions';
+import type { ReviewItem } from './review-item';
+import type { Skill, SkillId } from './skill';
 
 /** What a skill was shown by, so that it can be opened and looked at. */
 export type EvidenceOf =
@@ -22,13 +23,19 @@ export type EvidenceOf =
       readonly question: AskedQuestion;
       readonly answer: string;
     }
-  /** An item of the daily review; the question it held, if it held one. */
+  /** A question in somebody's own words, what they said the answer was, and what the child said. */
+  | {
+      readonly kind: 'own-answer';
+      readonly entry: EntryId;
+      readonly level: Level;
+      readonly text: string;
+      readonly answer: string;
+      readonly said: string;
+    }
   | {
       readonly kind: 'review';
       readonly entry: EntryId;
-      readonly item: string;
-      readonly sign: ReviewSign | null;
-      readonly question: AskedQuestion | null;
+      readonly item: ReviewItem;
       readonly answer: string;
     }
   /** The kind is null where it is a later program's. */

@@ -28,7 +28,7 @@ export const furtherStandards = [
 ] as const;
 
 /** An item of the daily review that shows a skill by itself; items that hold a question show its. */
-export type ReviewSign = 'measure-today' | 'off-zero' | 'between-marks' | 'sum';
+export type ReviewSign = 'off-zero' | 'between-marks' | 'sum';
 
 /** What a child does with the log that shows a skill, with no question asked. */
 export type DeedId =
@@ -71,7 +71,7 @@ const skillById: Readonly<Record<SkillId, Partial<Omit<Skill, 'id'>> & Pick<Skil
       ...{ 'grade-1': ['1.MD.A.2', 'SEP 3'], 'grade-2': ['2.MD.A.1', 'SEP 3'] },
       'grade-3': ['2.MD.A.1', 'SEP 3'],
     },
-    ...{ reviews: ['measure-today'], deeds: ['reading'], inEveryLesson: true },
+    ...{ deeds: ['reading'], inEveryLesson: true },
   },
   'estimates-first': {
     serves: { 'grade-1': [], 'grade-2': ['2.MD.A.3'], 'grade-3': ['2.MD.A.3'] },
