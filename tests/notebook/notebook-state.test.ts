@@ -36,6 +36,12 @@ const reading = (value: number): EntryDraft => ({
   measured: read(value),
 });
 
+const anotherChild: EntryDraft = {
+  kind: 'person-added',
+  person: '018f0000-0000-7000-8000-00000000c0de' as typeof child,
+  ...{ name: 'Robin', shape: 'drop', colour: 3, role: 'child', stage: 'grade-1', hand: 'left' },
+};
+
 const readingsIn = (notebook: NotebookState): string[] =>
   (notebook.contents.logBySpecimen.get(bean)?.readings ?? [])
     .filter((each) => each.takenBack === null)
@@ -146,12 +152,24 @@ describe('the running notebook', () => {
     await expect.poll(() => readingsIn(here.notebook)).toEqual(['7']);
   });
 
-  it('signs a reading with who is writing, and with nobody once that person is unknown', async () => {
+  it('signs a reading with who is writing', async () => {
     const { notebook } = await aNotebook();
+    await notebook.write(anotherChild);
+    await notebook.write(reading(3));
+    expect(notebook.entries.at(-1)?.author).toBeNull();
     notebook.chooseAuthor(child);
     await notebook.write(reading(4));
     expect(notebook.entries.at(-1)?.author).toBe(child);
     notebook.chooseAuthor('nobody-here' as typeof child);
+    await notebook.write(reading(5));
+    expect(notebook.entries.at(-1)?.author).toBeNull();
+  });
+
+  it('signs with the only person there is, unless that person says it is somebody else', async () => {
+    const { notebook } = await aNotebook();
+    await notebook.write(reading(4));
+    expect(notebook.entries.at(-1)?.author).toBe(child);
+    notebook.chooseAuthor(null);
     await notebook.write(reading(5));
     expect(notebook.entries.at(-1)?.author).toBeNull();
   });

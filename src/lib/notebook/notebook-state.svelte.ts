@@ -36,8 +36,7 @@ export class NotebookState {
   today = $state() as CivilDay;
   /** The last saving that failed. What was to be saved is still on the screen that tried. */
   trouble = $state.raw<StoreError | null>(null);
-  /** Who is writing: readings carry their name. */
-  author = $state<PersonId | null>(null);
+  #author = $state<PersonId | 'nobody' | null>(null);
 
   constructor(
     readonly store: JournalStore,
@@ -47,7 +46,7 @@ export class NotebookState {
     readonly onwritten: (entries: readonly Entry[]) => void = () => {},
   ) {
     this.today = this.#readToday();
-    this.author = memory.read('author') as PersonId | null;
+    this.#author = (memory.read('author') || null) as PersonId | null;
   }
 
   /** Reads the journal and begins to follow other tabs. Returns the way to stop. */
@@ -156,9 +155,28 @@ export class NotebookState {
     return freshId<Id>(this.clock);
   }
 
+  /**
+   * Who is writing: readings carry their name. While nobody was chosen it is the only person of the
+   * notebook, if there is just one.
+   */
+  get author(): PersonId | null {
+    const { people } = this.contents;
+    if (this.#author === 'nobody') return null;
+    if (this.#author && people.has(this.#author)) return this.#author;
+    const [first] = people.keys();
+    return people.size === 1 ? (first ?? null) : null;
+  }
+
+  /** Null: somebody who has no name in this notebook, until another is chosen or the page is left. */
   chooseAuthor(person: PersonId | null): void {
-    this.author = person;
+    this.#author = person ?? 'nobody';
     this.memory.write('author', person ?? '');
+  }
+
+  /** Nobody was ever chosen: for a notebook that begins anew. */
+  forgetAuthor(): void {
+    this.#author = null;
+    this.memory.write('author', '');
   }
 
   /** Looks at the calendar again: called when the page wakes and once a minute. */
@@ -177,14 +195,9 @@ export class NotebookState {
   }
 
   async #append(drafts: readonly WritableDraft[]): Promise<Result<readonly EntryId[], StoreError>> {
-    const { clock, store } = this;
-    const author = this.author && this.contents.people.has(this.author) ? this.author : null;
-    const entries = writeEntries(drafts, {
-      clock,
-      device: store.device,
-      author,
-      after: this.#last(),
-    });
+    const { author, clock, store } = this;
+    const after = this.#last();
+    const entries = writeEntries(drafts, { author, clock, device: store.device, after });
     this.#lastWritten = entries.at(-1)?.at ?? this.#lastWritten;
     const saving = store.append(entries);
     this.#onTheirWay = Promise.allSettled([this.#onTheirWay, saving]);

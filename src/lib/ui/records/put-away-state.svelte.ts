@@ -33,7 +33,7 @@ export class PutAwayState {
     await this.#doToWhatIsThere('erased', () => this.#notebook.store.erasePutAway());
     if (this.done !== 'erased' || this.#notebook.entries.length > 0) return;
     // What the device remembers of an erased notebook goes with it.
-    this.#notebook.chooseAuthor(null);
+    this.#notebook.forgetAuthor();
     this.#notebook.memory.write('specimen', '');
   };
 
