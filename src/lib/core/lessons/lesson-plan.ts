@@ -96,17 +96,15 @@ const ideasOf = (
 
 /** Where nothing can be read any more, the lesson opens with the log itself. */
 const openerOf = ({ choice, series, today, notebook }: LessonFacts, purpose: PurposeId): string => {
+  if (purpose in drawnBeside) return `opener-${purpose}`;
   const isEnded = series.every(({ specimen, investigation }) =>
     [specimen.ended?.day, notebook.investigations.get(investigation.id)?.ended?.day].some(
       (day) => day !== undefined && day <= today,
     ),
   );
-  if (isEnded && choice.source !== 'weather-days') return `opener-ended-${formByOpener(choice)}`;
-  return purpose in drawnBeside ? `opener-${purpose}` : `opener-${choice.source}`;
+  if (!isEnded) return `opener-${choice.source}`;
+  return choice.told === null ? 'opener-ended-counts' : 'opener-ended-lengths';
 };
-
-const formByOpener = ({ told }: LessonFacts['choice']): 'lengths' | 'counts' =>
-  told === null ? 'counts' : 'lengths';
 
 /** Purposes with something to do beside the graph. */
 const drawnBeside: Readonly<Partial<Record<PurposeId, true>>> = {

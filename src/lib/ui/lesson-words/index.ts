@@ -1,0 +1,10 @@
+export { blockHeading } from './block-headings';
+export { blockText } from './block-text';
+export { sentenceStarter, wonderQuestions } from './child-lines';
+export { featureText } from './feature-words';
+export { lessonTitle } from './lesson-title';
+export { materialText } from './material-words';
+export { purposeText } from './purpose-words';
+export { standardText } from './standard-words';
+export { watchForText } from './watch-words';
+export { wordText, type WordCard } from './word-cards';
