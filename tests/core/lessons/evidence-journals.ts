@@ -34,14 +34,14 @@ const parts = {
   R2: { level: 'read', blanks: { kind: aWord('sun'), counted: aWord('days') }, answer: days(3) },
   R3: { level: 'read', blanks: { ...ofPlant, value: length }, answer: day },
   C2: {
-    ...{ level: 'between', blanks: { ...ofPlant, more: day, less: day, gap: days(2) } },
-    answer: length,
+    level: 'between',
+    ...{ blanks: { ...ofPlant, more: day, less: day, gap: days(2) }, answer: length },
   },
   C14: {
     level: 'between',
     ...{ blanks: { kind: aWord('sun'), counted: aWord('days'), each: days(2) }, answer: days(5) },
   },
-} as const;
+} as const satisfies Readonly<Record<string, Pick<AskedQuestion, 'level' | 'blanks' | 'answer'>>>;
 
 /** A question as it was kept; what stands in it does not matter here. */
 export const asked = (template: keyof typeof parts): AskedQuestion => ({

@@ -17,7 +17,8 @@ export interface LessonShowing {
 
 /**
  * The lessons in which a child could show a skill, those that are ready today first: its graph is
- * drawn, or the log holds a question of it, or it is a part of every lesson. Of a lesson that is
+ * drawn, or the log holds a question of it, or it is a part of every lesson. Of several, those made
+ * for it come first. Of a lesson that is
  * not ready yet only the kinds of questions are known, not whether its log will hold them.
  * Investigations that have ended are offered after those that go on.
  *
@@ -42,18 +43,18 @@ export const lessonsShowing = (
         .filter((offer) => shows(offer, skill, templates, { notebook, stage, today }))
         .map((offer): LessonShowing => ({ investigation: id, offer })),
     );
-  return [...showing.filter(isReady), ...showing.filter((each) => !isReady(each))];
+  const order = ({ offer: { missing, purpose } }: LessonShowing): number =>
+    (missing.length === 0 ? 0 : 2) + (skill.purposes.includes(purpose.id) ? 0 : 1);
+  return showing.toSorted((left, right) => order(left) - order(right));
 };
-
-const isReady = ({ offer }: LessonShowing): boolean => offer.missing.length === 0;
 
 const shows = (
   { purpose, choice, missing }: PurposeOffer,
-  { graphs, inEveryLesson }: Skill,
+  { graphs, purposes, inEveryLesson }: Skill,
   templates: readonly QuestionTemplate[],
   at: { readonly notebook: Notebook; readonly stage: Stage; readonly today: CivilDay },
 ): boolean => {
-  if (inEveryLesson || graphs.includes(purpose.graph)) return true;
+  if (inEveryLesson || graphs.includes(purpose.graph) || purposes.includes(purpose.id)) return true;
   const possible = templates.filter((template) => template.graphs.includes(purpose.graph));
   if (possible.length === 0 || missing.length > 0) return possible.length > 0;
   const facts = lessonFactsOf(at.notebook, choice, purpose.graph, at.stage, at.today);

@@ -1,5 +1,6 @@
 import type { EvidenceNote, Notebook, PersonId, Stage } from '#core/journal';
 import type { Evidence, EvidenceOf, EvidencePiece, FoundEvidence, SeenHow } from './evidence';
+import { evidenceDays } from './evidence-days';
 import { evidenceInAnswers } from './evidence-in-answers';
 import { evidenceInDeeds } from './evidence-in-deeds';
 import { evidenceInDrawings } from './evidence-in-drawings';
@@ -129,8 +130,8 @@ const attachable: ReadonlySet<EvidenceOf['kind']> = new Set([
 
 /** A day counts once, however much was shown on it. */
 const seenIn = (pieces: readonly EvidencePiece[]): SeenHow => {
-  const daysAlone = new Set(pieces.filter(({ how }) => how === 'alone').map(({ day }) => day));
-  if (daysAlone.size >= daysForOften) return 'often';
+  const daysAlone = evidenceDays(pieces).filter(({ how }) => how === 'alone');
+  if (daysAlone.length >= daysForOften) return 'often';
   return pieces.length > 0 ? 'sometimes' : 'not-yet';
 };
 

@@ -56,6 +56,7 @@ export {
   type SkillEvidence,
   type UnreadEvidence,
 } from './evidence';
+export { evidenceDays, type EvidenceDay } from './evidence-days';
 export { lessonsShowing, type LessonShowing } from './evidence-lessons';
 export { evidenceOf } from './evidence-of';
 export { keptSamples, samplesToKeep } from './evidence-samples';
@@ -64,6 +65,7 @@ export {
   skillIds,
   skills,
   type DeedId,
+  type FurtherStandard,
   type ReviewSign,
   type Skill,
   type SkillId,
@@ -129,4 +131,5 @@ export {
   type Blocks,
   type BlockStep,
 } from './sum-blocks';
+export { blockHelp, jumpHelp, takenAway, type JumpHelp } from './sum-help';
 export { jumpsBetween, type Jump } from './sum-jumps';

@@ -1,6 +1,7 @@
 import type { GraphKind, StandardCode } from '#core/graphs';
 import type { Stage } from '#core/journal';
 import type { QuestionId } from '#core/questions';
+import type { PurposeId } from './lesson-purpose';
 
 /** What a child learns by measuring and graphing, in the trade's words. Ids; the face has the sentences. */
 export const skillIds = [
@@ -15,17 +16,14 @@ export const skillIds = [
 export type SkillId = (typeof skillIds)[number];
 
 /**
- * A code of a standard that a skill serves: those of graphs, and further ones of measuring and
- * reckoning (Common Core State Standards for Mathematics, 2010) and of science (Next Generation
- * Science Standards: a performance expectation, and practices 1, 3 and 4 of its appendix F, here
- * `SEP 1`, `SEP 3`, `SEP 4`). From memory, like those of graphs that say so.
+ * A code of a standard that a skill serves: those of graphs, and further ones of reckoning (Common
+ * Core State Standards for Mathematics, 2010) and of the practices of science (Next Generation
+ * Science Standards, appendix F: practices 1, 3 and 4, here `SEP 1`, `SEP 3`, `SEP 4`). From memory.
  */
-export type SkillStandard = StandardCode | (typeof furtherStandards)[number];
+export type SkillStandard = StandardCode | FurtherStandard;
+export type FurtherStandard = (typeof furtherStandards)[number];
 
-export const furtherStandards = [
-  ...(['1.MD.A.1', '1.MD.A.2', '1.OA.A.1', '2.MD.A.1', '2.MD.A.2', '2.MD.A.3'] as const),
-  ...(['2.MD.B.5', '2.MD.B.6', '3.NBT.A.2', '2-LS2-1', 'SEP 1', 'SEP 3', 'SEP 4'] as const),
-] as const;
+export const furtherStandards = ['1.OA.A.1', '3.NBT.A.2', 'SEP 1', 'SEP 3', 'SEP 4'] as const;
 
 /** An item of the daily review that shows a skill by itself; items that hold a question show its. */
 export type ReviewSign = 'off-zero' | 'between-marks' | 'sum';
@@ -44,6 +42,8 @@ export interface Skill {
   /** Drawing one of these to its end shows it. */
   readonly graphs: readonly GraphKind[];
   readonly deeds: readonly DeedId[];
+  /** Lessons that are made for it. */
+  readonly purposes: readonly PurposeId[];
   /** Every graph lesson has a part in which it is done. */
   readonly inEveryLesson: boolean;
 }
@@ -75,11 +75,11 @@ const skillById: Readonly<Record<SkillId, Partial<Omit<Skill, 'id'>> & Pick<Skil
   },
   'estimates-first': {
     serves: { 'grade-1': [], 'grade-2': ['2.MD.A.3'], 'grade-3': ['2.MD.A.3'] },
-    ...{ deeds: ['estimate'], inEveryLesson: true },
+    ...{ deeds: ['estimate'], purposes: ['guess-before-measuring'], inEveryLesson: true },
   },
   'compares-two-units': {
     serves: { 'grade-2': ['2.MD.A.2'], 'grade-3': ['2.MD.A.2'] },
-    ...{ questions: ['H4'], deeds: ['both-sides'] },
+    ...{ questions: ['H4'], deeds: ['both-sides'], purposes: ['two-units-of-one-thing'] },
   },
   'keeps-a-tally': { serves: ofCounts, deeds: ['tally'] },
   'draws-picture-graph': { serves: ofCounts, graphs: ['picture-graph'] },
@@ -98,14 +98,14 @@ const skillById: Readonly<Record<SkillId, Partial<Omit<Skill, 'id'>> & Pick<Skil
   },
   'compares-lengths': {
     serves: { 'grade-1': ['1.MD.A.1'], 'grade-2': ['2.MD.A.4'], 'grade-3': ['2.MD.A.4'] },
-    questions: ['C2', 'C6', 'C10', 'C13'],
+    ...{ questions: ['C2', 'C6', 'C10', 'C13'], purposes: ['how-much-taller'] },
   },
   'adds-and-subtracts-lengths': {
     serves: {
       ...{ 'grade-1': ['1.OA.A.1'], 'grade-2': ['2.MD.B.5', '2.MD.B.6'] },
       'grade-3': ['3.NBT.A.2'],
     },
-    ...{ questions: ['C2', 'C13'], reviews: ['sum'] },
+    ...{ questions: ['C2', 'C13'], reviews: ['sum'], purposes: ['how-much-taller'] },
   },
   'tells-growth-with-its-days': {
     serves: {
@@ -125,7 +125,7 @@ const skillById: Readonly<Record<SkillId, Partial<Omit<Skill, 'id'>> & Pick<Skil
   },
   'plans-a-fair-test': {
     serves: { 'grade-1': ['SEP 3'], 'grade-2': ['2-LS2-1', 'SEP 3'], 'grade-3': ['SEP 3'] },
-    ...{ questions: ['H5', 'H7'], deeds: ['fair-test-plan'] },
+    ...{ questions: ['H5', 'H7'], deeds: ['fair-test-plan'], purposes: ['fair-test-of-two'] },
   },
   'asks-own-questions': { serves: atAllStages('SEP 1'), deeds: ['own-question'] },
   'says-what-a-graph-tells': { serves: atAllStages('SEP 4'), inEveryLesson: true },
@@ -133,6 +133,7 @@ const skillById: Readonly<Record<SkillId, Partial<Omit<Skill, 'id'>> & Pick<Skil
 
 /** Every skill, in the order of `skillIds`. What shows which is common practice, no source. */
 export const skills: readonly Skill[] = skillIds.map((id) => ({
-  ...{ id, questions: [], reviews: [], graphs: [], deeds: [], inEveryLesson: false },
+  ...{ id, questions: [], reviews: [], graphs: [], deeds: [] },
+  ...{ purposes: [], inEveryLesson: false },
   ...skillById[id],
 }));
