@@ -45,7 +45,7 @@ export const howFarApart: QuestionTemplate = {
       blanks: { ...blanks, step: aLength(step.exact, plot) },
       answer: aCount(hops, 'steps'),
       slips: [{ told: aCount(hops + 1, 'steps'), shows: 'counted-ends' }],
-      fits: reading(hops, ...ends),
+      fits: reading(hops, ...plot.values.map((exact) => inUnits(exact, unit))),
       wholeSet: true,
     });
   },

@@ -36,7 +36,8 @@ const dayPairs = ({ measured, values }: ShownLog): readonly Pair[] =>
   pairsOf(values).filter(
     ([more, less]) =>
       measured === 'rain' ||
-      (daysBetween(less.day, more.day) >= minimumGapDays(more.mark) &&
+      (daysBetween(less.day, more.day) >= minimumGapDays(more.readMark) &&
+        daysBetween(less.day, more.day) >= minimumGapDays(less.readMark) &&
         daysBetween(less.day, more.day) <= mostGapDays),
   );
 

@@ -1,4 +1,4 @@
-import type { MarkId, Unit } from '#core/measure';
+import { systemOf, type MarkId, type Unit } from '#core/measure';
 import type { LessonFacts } from './lesson-facts';
 import { anyDoubted, isAbout } from './shown-values';
 import { dayAmount } from '#core/series';
@@ -36,13 +36,18 @@ export const shownPlot = (facts: LessonFacts): ShownPlot | null => {
   };
 };
 
-/** What was read in another unit has no cross: then the plot is not the whole of the log. */
+/**
+ * What was read in another unit has no cross, or a cross where nobody read it: then the plot is not
+ * what was read.
+ */
 const hasOtherUnit = ({ table, choice, series }: LessonFacts): boolean =>
   table.form !== 'counts' &&
-  !choice.told?.converts &&
-  series.some(({ points }) =>
-    points.some(({ day, unit }) => day >= choice.from && day <= choice.to && unit !== table.unit),
-  );
+  series
+    .flatMap(({ days }) => days.filter(({ day }) => day >= choice.from && day <= choice.to))
+    .flatMap(({ readings }) => readings.flatMap(({ all }) => all))
+    .some(({ unit }) =>
+      choice.told?.converts ? systemOf(unit) !== systemOf(table.unit) : unit !== table.unit,
+    );
 
 /** Every number that a doubted reading may stand at: by itself, or in the amount of its day. */
 const doubtedNumbers = ({ series, choice, doubted }: LessonFacts): ReadonlySet<number> =>

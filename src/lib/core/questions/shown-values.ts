@@ -1,11 +1,12 @@
 import type { CivilDay, ClockTime } from '#core/calendar';
-import type { MarkId, Unit } from '#core/measure';
+import type { Reading } from '#core/journal';
+import { markById, systemOf, type MarkId, type Unit } from '#core/measure';
 import type { Series } from '#core/series';
 import type { LessonFacts } from './lesson-facts';
 
 /**
  * The numbers a graph shows, each with whether it may be asked about. A number may be when nobody
- * doubts it and it is told as it was read, not "about". None of this file is in the public door.
+ * doubts it and it is told as it was read: not "about", and not inches as centimetres. None of this file is in the public door.
  */
 export interface ShownValue {
   readonly day: CivilDay;
@@ -13,6 +14,8 @@ export interface ShownValue {
   readonly exact: number;
   readonly unit: Unit;
   readonly mark: MarkId;
+  /** What it was read to: the coarsest, where its readings differ; the graph's may be finer. */
+  readonly readMark: MarkId;
   readonly isSure: boolean;
 }
 
@@ -57,8 +60,10 @@ export const hourValues = ({
   return found.flatMap(({ time, exact, unit, text }): readonly ShownValue[] => {
     if (exact === null || !day || table.form === 'counts') return [];
     const readings = day.readings.filter((each) => each.time === time);
-    const isSure = !isAbout(text) && !readings.some(({ id }) => doubted.has(id));
-    return [{ day: day.day, time, exact, unit, mark: table.mark, isSure }];
+    const isSure = !isAbout(text) && areSure(readings, unit, doubted);
+    return [
+      { day: day.day, time, exact, unit, mark: table.mark, readMark: coarsest(readings), isSure },
+    ];
   });
 };
 
@@ -74,6 +79,21 @@ export const anyDoubted = ({ series, choice, doubted }: LessonFacts): boolean =>
 /** Whether a table says a number with "about", because it was read otherwise. */
 export const isAbout = (text: string): boolean => text.startsWith('about ');
 
+/** Nobody doubts one of them, and they were read on the side of the ruler that they are told in. */
+const areSure = (
+  readings: readonly Reading[],
+  unit: Unit,
+  doubted: LessonFacts['doubted'],
+): boolean =>
+  readings.every(
+    ({ id, counted }) => !doubted.has(id) && systemOf(counted.unit) === systemOf(unit),
+  );
+
+const coarsest = (readings: readonly Reading[]): MarkId =>
+  readings
+    .map(({ counted }) => counted.mark)
+    .reduce((one, other) => (markById(other).exact > markById(one).exact ? other : one));
+
 interface Row {
   readonly day: CivilDay;
   readonly exact: number | null;
@@ -83,24 +103,31 @@ interface Row {
 }
 
 const logOf = (
-  { table, doubted }: LessonFacts,
+  { table, choice, doubted }: LessonFacts,
   series: Series,
   name: string,
   rows: readonly Row[],
 ): ShownLog => {
   const dayOf = new Map(series.days.map((each) => [each.day, each]));
   const mark = table.form === 'counts' ? '1' : table.mark;
+  const hasRow = new Set(rows.map(({ day }) => day));
+  // A free day has a place on a line graph and no row: to a reader it has no number either.
+  const free = series.days
+    .filter(({ day }) => day >= choice.from && day <= choice.to && !hasRow.has(day))
+    .map(({ day }) => ({ day, exact: null, state: 'blank' }));
   return {
     ...{ name, measured: table.form === 'counts' ? '' : table.measured },
     values: rows
       .flatMap(({ day, exact, unit, text }): readonly ShownValue[] => {
         if (exact === null) return [];
         const readings = dayOf.get(day)?.readings ?? [];
-        const isSure = !isAbout(text) && !readings.some(({ id }) => doubted.has(id));
-        return [{ day, time: null, exact, unit, mark, isSure }];
+        const isSure = !isAbout(text) && areSure(readings, unit, doubted);
+        return [{ day, time: null, exact, unit, mark, readMark: coarsest(readings), isSure }];
       })
       .toSorted((one, other) => (one.day < other.day ? -1 : 1)),
-    without: rows.flatMap(({ day, exact, state }) => (exact === null ? [{ day, state }] : [])),
+    without: [...rows, ...free]
+      .flatMap(({ day, exact, state }) => (exact === null ? [{ day, state }] : []))
+      .toSorted((one, other) => (one.day < other.day ? -1 : 1)),
   };
 };
 

@@ -30,7 +30,8 @@ export const whenGrewMost: QuestionTemplate = {
       const isEven = new Set(stretches.map(({ gapDays }) => gapDays)).size === 1;
       const [most, next] = stretches.toSorted((one, other) => other.grown - one.grown);
       if (!isEven || !most || !next) return [];
-      const unit = Math.max(exactPerUnit(most.to.unit), markById(most.to.mark).exact);
+      const marks = values.map(({ readMark }) => markById(readMark).exact);
+      const unit = Math.max(exactPerUnit(most.to.unit), ...marks);
       if (most.grown <= 0 || most.grown - next.grown < leadUnits * unit) return [];
       const tallest = values.reduce((best, each) => (each.exact > best.exact ? each : best));
       return askFairly(about, facts, {
