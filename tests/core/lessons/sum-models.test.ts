@@ -2,8 +2,10 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
   addedWithBlocks,
+  blockHelp,
   blocksOf,
   isRegrouped,
+  jumpHelp,
   jumpsBetween,
   takenFromBlocks,
   valueOfBlocks,
@@ -157,5 +159,43 @@ describe('jumps', () => {
     [7, 7, []],
   ])('from %i to %i are of these sizes', (from, to, sizes) => {
     expect(jumpsBetween(from, to).map(({ size }) => size)).toEqual(sizes);
+  });
+});
+
+describe('help with a sum', () => {
+  const sum = fc
+    .record({
+      start: fc.integer({ min: 1, max: 500 }),
+      change: fc.integer({ min: 1, max: 500 }),
+      unknown: fc.constantFrom('start' as const, 'change' as const, 'result' as const),
+    })
+    .map((each) => ({ ...each, result: each.start + each.change }))
+    .filter(({ start, change, unknown }) => unknown === 'result' || start !== change);
+
+  it('shows no number that is the answer, until it is answered', () => {
+    fc.assert(
+      fc.property(sum, (each) => {
+        const answer = each[each.unknown];
+        const { landings, sizes } = jumpHelp(each, false);
+        expect([...landings, ...sizes]).not.toContain(answer);
+        for (const { heaps } of blockHelp(each, false))
+          expect(heaps.map(valueOfBlocks)).not.toContain(answer);
+      }),
+      runs,
+    );
+  });
+
+  it('shows it all afterwards, and it adds up', () => {
+    fc.assert(
+      fc.property(sum, (each) => {
+        const { isBack, landings, sizes } = jumpHelp(each, true);
+        const [from, to] = isBack ? [each.result, each.start] : [each.start, each.result];
+        expect([landings[0], landings.at(-1)]).toEqual([from, to]);
+        expect(sizes.reduce<number>((total, size) => total + size!, 0)).toBe(each.change);
+        const last = blockHelp(each, true).at(-1)!;
+        expect(last.heaps.map(valueOfBlocks)).toEqual([each[each.unknown]]);
+      }),
+      runs,
+    );
   });
 });

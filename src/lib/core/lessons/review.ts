@@ -91,9 +91,10 @@ export const chosenItem = (
   const page = reviewFor(notebook, person, today, options).flatMap((place) =>
     'name' in place ? [place.name] : [],
   );
-  const due = desk.due.filter(({ task, name }) => task.of === pick && !page.includes(name))[round];
+  const taken = [...page, ...answeredOn(notebook, person, today).map(({ name }) => name)];
+  const due = desk.due.find(({ task, name }) => task.of === pick && !taken.includes(name));
   const task =
-    due?.task ?? newTask({ ...desk, avoid: [...desk.avoid, ...page] }, pick, `choice ${round}`);
+    due?.task ?? newTask({ ...desk, avoid: [...desk.avoid, ...taken] }, pick, `choice ${round}`);
   return { kind: 'choice', name: nameOf(task), task };
 };
 
