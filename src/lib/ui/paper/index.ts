@@ -6,7 +6,14 @@ export { default as PaperPreview } from './PaperPreview.svelte';
 export { default as PaperSheet } from './PaperSheet.svelte';
 export { default as PaperTableBlocks } from './PaperTableBlocks.svelte';
 export { drawingChild } from './drawing-child';
-export { footMm, gapMm, headMm, paperLayout, type SheetLayout } from './paper-layout';
+export {
+  footMm,
+  gapMm,
+  headMm,
+  paperLayout,
+  type SheetLayout,
+  type SheetNeeds,
+} from './paper-layout';
 export type { PictureFrame } from './picture-frame';
 export { isPaperSize, pageRule, paperSizes, sheetRoom, type PaperSizeName } from './paper-sizes';
 export { paperTables, tableNeeds, type PaperTable } from './paper-table';

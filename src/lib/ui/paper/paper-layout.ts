@@ -48,13 +48,20 @@ export interface SheetLayout {
  * become smaller. It goes to a sheet of its own only where it would make the squares too small to
  * draw in. Upright sheets are taken before sideways ones. A drawing that is too large even for
  * the smallest square is made to fit.
+ *
+ * @param ways which ways the sheet may lie, the one liked best first
  */
-export function paperLayout(size: PaperSizeName, needs: SheetNeeds): SheetLayout {
-  const together = bestOf(size, needs, needs.tables.length > 0 ? ['beside', 'above'] : ['none']);
+export function paperLayout(
+  size: PaperSizeName,
+  needs: SheetNeeds,
+  ways: readonly SheetDirection[] = ['tall', 'wide'],
+): SheetLayout {
+  const hasTable = needs.tables.length > 0;
+  const together = bestOf(size, needs, hasTable ? ['beside', 'above'] : ['none'], ways);
   if (together && together.squareMm >= leastTogetherMm) return together;
-  const apart = needs.tables.length > 0 ? bestOf(size, needs, ['next-sheet']) : null;
+  const apart = hasTable ? bestOf(size, needs, ['next-sheet'], ways) : null;
   if (apart && (!together || apart.squareMm > together.squareMm)) return apart;
-  return together ?? tightest(size, needs);
+  return together ?? tightest(size, needs, ways);
 }
 
 /** Sizes of squares that paper is ruled in, the largest first. */
@@ -67,19 +74,18 @@ export const footMm = 22;
 /** Between a table and the graph, and between blocks of a table. */
 export const gapMm = 6;
 
-const directions: readonly SheetDirection[] = ['tall', 'wide'];
-
 const bestOf = (
   size: PaperSizeName,
   needs: SheetNeeds,
   places: readonly SheetLayout['tablePlace'][],
+  ways: readonly SheetDirection[],
 ): SheetLayout | null => {
   // On a sheet of its own there is no need to set it narrow.
   const settings = places.includes('next-sheet') ? [0] : [...needs.tables.keys()];
   for (const squareMm of squareSizesMm)
     for (const tableAt of needs.tables.length > 0 ? settings : [0])
       for (const tablePlace of places)
-        for (const direction of directions) {
+        for (const direction of ways) {
           const layout = laidOut(size, needs, { squareMm, tableAt, tablePlace, direction });
           const { columns, rows } = layout.room;
           if (columns >= needs.columns && rows >= needs.rows) return layout;
@@ -136,13 +142,17 @@ const tableRoom = (
 };
 
 /** For a drawing no ruled square is small enough for: tenths of a millimetre, alone. */
-const tightest = (size: PaperSizeName, needs: SheetNeeds): SheetLayout => {
+const tightest = (
+  size: PaperSizeName,
+  needs: SheetNeeds,
+  ways: readonly SheetDirection[],
+): SheetLayout => {
   const tablePlace = needs.tables.length > 0 ? 'next-sheet' : 'none';
   const chosen = { tableAt: 0, tablePlace } as const;
   for (let tenths = 10 * squareSizesMm[squareSizesMm.length - 1]! - 1; tenths > 1; tenths -= 1)
-    for (const direction of directions) {
+    for (const direction of ways) {
       const layout = laidOut(size, needs, { ...chosen, squareMm: tenths / 10, direction });
       if (layout.room.columns >= needs.columns && layout.room.rows >= needs.rows) return layout;
     }
-  return laidOut(size, needs, { ...chosen, squareMm: 0.1, direction: 'tall' });
+  return laidOut(size, needs, { ...chosen, squareMm: 0.1, direction: ways[0] ?? 'tall' });
 };

@@ -1,0 +1,1 @@
+export { default as LessonPaperPage } from './LessonPaperPage.svelte';

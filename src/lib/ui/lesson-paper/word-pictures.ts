@@ -1,0 +1,134 @@
+import type { WordId } from '#core/lessons';
+
+/** A part of a small picture: what the word means is drawn strong, what is around it light. */
+export interface PicturePart {
+  readonly path: string;
+  readonly look: 'light' | 'strong' | 'filled' | 'dashed';
+}
+
+/**
+ * A picture of each word, 60 wide and 50 high: the graph it belongs to, drawn lightly, with the
+ * thing itself drawn strong. Letters stand in it only where the thing is made of them.
+ */
+export const wordPictures: Readonly<
+  Partial<
+    Record<WordId, { readonly parts: readonly PicturePart[]; readonly letters: readonly Letter[] }>
+  >
+> = {
+  row: {
+    parts: [
+      { path: suns([12, 22, 32, 42], 25), look: 'strong' },
+      { path: suns([12, 22], 11) + suns([12, 22, 32], 39), look: 'light' },
+      { path: 'M5 2V48', look: 'light' },
+      { path: 'M7 18H57V32H7Z', look: 'dashed' },
+    ],
+    letters: [],
+  },
+  key: {
+    parts: [
+      { path: 'M4 14H56V36H4Z', look: 'strong' },
+      { path: suns([14], 25), look: 'strong' },
+    ],
+    letters: [{ x: 40, y: 28.5, text: '= 2 days', size: 8 }],
+  },
+  scale: {
+    parts: [
+      { path: 'M18 4V44', look: 'strong' },
+      { path: ticks([4, 14, 24, 34, 44], 14, 18), look: 'strong' },
+      { path: 'M18 44H56M24 44V24H32V44M40 44V14H48V44', look: 'light' },
+    ],
+    letters: [0, 1, 2, 3, 4].map((number) => ({
+      ...{ x: 8, y: 46.4 - 10 * number, text: String(number), size: 7 },
+    })),
+  },
+  bar: {
+    parts: [
+      { path: 'M8 3V46H58', look: 'light' },
+      { path: 'M15 46V30H25V46ZM47 46V22H57V46Z', look: 'light' },
+      { path: 'M31 46V8H41V46Z', look: 'filled' },
+    ],
+    letters: [],
+  },
+  category: {
+    parts: [
+      { path: 'M6 3V34H58M13 34V14H25V34M37 34V22H49V34', look: 'light' },
+      { path: 'M8 37H30V48H8ZM32 37H58V48H32Z', look: 'strong' },
+    ],
+    letters: [
+      { x: 19, y: 44.8, text: 'sun', size: 7 },
+      { x: 45, y: 44.8, text: 'cloud', size: 7 },
+    ],
+  },
+  'number-line': {
+    parts: [
+      { path: 'M2 34H58', look: 'strong' },
+      { path: 'M8 31V37M19 31V37M30 31V37M41 31V37M52 31V37', look: 'strong' },
+      { path: crosses([19, 30, 30, 41], [25, 25, 15, 25]), look: 'light' },
+    ],
+    letters: [1, 2, 3, 4, 5].map((number) => ({
+      ...{ x: 11 * number - 3, y: 45, text: String(number), size: 7 },
+    })),
+  },
+  unit: {
+    parts: [
+      { path: 'M4 18H56V34H4Z', look: 'light' },
+      { path: 'M17 18V25M43 18V25', look: 'light' },
+      { path: 'M17 18H30V34H17Z', look: 'filled' },
+      { path: 'M17 12H30M17 10V14M30 10V14', look: 'strong' },
+    ],
+    letters: [{ x: 23.5, y: 8, text: '1 cm', size: 7 }],
+  },
+  point: {
+    parts: [
+      { path: 'M8 3V46H58', look: 'light' },
+      { path: 'M30 46V20H8', look: 'dashed' },
+      { path: dot(30, 20, 3), look: 'filled' },
+      { path: dot(18, 34, 1.4) + dot(44, 12, 1.4), look: 'light' },
+    ],
+    letters: [],
+  },
+  gap: {
+    parts: [
+      { path: 'M6 46H58M14 44V48M24 44V48M34 44V48M44 44V48M54 44V48', look: 'light' },
+      { path: 'M9 46V32H19V46ZM19 46V26H29V46ZM49 46V8H59V46Z', look: 'light' },
+      { path: 'M31 44V6H47V44', look: 'dashed' },
+    ],
+    letters: [{ x: 39, y: 30, text: '?', size: 14 }],
+  },
+  join: {
+    parts: [
+      { path: 'M6 3V46H58', look: 'light' },
+      { path: 'M14 38L26 32L38 16L50 10', look: 'strong' },
+      { path: dot(14, 38, 2) + dot(26, 32, 2) + dot(38, 16, 2) + dot(50, 10, 2), look: 'light' },
+    ],
+    letters: [],
+  },
+};
+
+export interface Letter {
+  readonly x: number;
+  readonly y: number;
+  readonly text: string;
+  readonly size: number;
+}
+
+function dot(x: number, y: number, radius: number): string {
+  return `M${x - radius} ${y}a${radius} ${radius} 0 1 0 ${2 * radius} 0a${radius} ${radius} 0 1 0 ${-2 * radius} 0Z`;
+}
+
+function suns(xs: readonly number[], y: number): string {
+  return xs
+    .map(
+      (x) =>
+        `${dot(x, y, 2.2)}M${x} ${y - 4.6}v1.4M${x} ${y + 3.2}v1.4M${x - 4.6} ${y}h1.4M${x + 3.2} ${y}h1.4`,
+    )
+    .join('');
+}
+
+function ticks(ys: readonly number[], from: number, to: number): string {
+  return ys.map((y) => `M${from} ${y}H${to}`).join('');
+}
+
+function crosses(xs: readonly number[], ys: readonly number[]): string {
+  return xs.map((x, index) => `M${x - 3} ${ys[index]! - 3}l6 6m0 -6l-6 6`).join('');
+}
