@@ -1,16 +1,12 @@
 import type { MistakeId } from '#core/graphs';
 import type { LessonMinutes } from '#core/journal';
-import {
-  chooseQuestions,
-  type AskedQuestion,
-  type ChosenQuestions,
-  type LessonFacts,
-} from '#core/questions';
+import type { AskedQuestion, ChosenQuestions, LessonFacts } from '#core/questions';
 import type { Caution } from './caution';
 import { cautionsOfLesson } from './cautions-of-lesson';
 import { minutesOf, type LessonPartId } from './lesson-minutes';
 import type { PurposeId } from './lesson-purpose';
 import { practiceExample, type PracticeExample } from './practice-example';
+import { questionsForPurpose, templatesByPurpose } from './questions-for-purpose';
 import { shortSet } from './short-set';
 import { teachingOf, type FeatureId, type MaterialId, type WordId } from './teaching-of';
 
@@ -44,7 +40,7 @@ export interface LessonPlan {
 /**
  * The plan of a lesson: one feature taught on made-up numbers, the child's own graph drawn by the
  * child, and talk with the question ladder. In twenty minutes a half-drawn graph is finished and two
- * questions are talked about: which, the grown-up chooses. The same facts, purpose, minutes and
+ * questions are talked about; more are offered beside them. The same facts, purpose, minutes and
  * seed make the same plan.
  * @example
  * lessonPlanOf({ graph: 'bar-graph', stage: 'grade-2', table: { form: 'counts', counted: 'days', rows: [] }, right: { keyValue: null, scale: { step: 1 } }, series: [], ranges: [], choice: { source: 'kind-days' }, notebook: foldEntries([]), today: '2026-03-10' }, { purpose: 'bar-graph-of-how-many-days', minutes: 20, seed: 1 }).feature // => 'bars-from-zero'
@@ -55,8 +51,10 @@ export const lessonPlanOf = (
 ): LessonPlan => {
   const { graph, stage } = facts;
   const teaching = teachingOf(facts, purpose);
+  const opener = openerOf(facts, purpose);
+  const materials = [...new Set([...teaching.materials, ...(laidReady[opener] ?? [])])];
   return {
-    ...{ purpose, graph, ...teaching },
+    ...{ purpose, graph, ...teaching, materials },
     example: practiceExample(facts, seed, teaching.feature),
     parts: minutesOf(minutes).map(({ part, minutes: partMinutes }) => ({
       ...{ part, minutes: partMinutes, ideas: ideasOf(part, minutes, facts, purpose) },
@@ -65,8 +63,8 @@ export const lessonPlanOf = (
     accept: [`accept-${graph}`, 'accept-wobbly', 'accept-range-with-reason'],
     ifStuck: ['stuck-point', 'stuck-idea', 'stuck-beside'],
     stopWhen: ['stop-while-willing', 'stop-and-keep'],
-    cautions: cautionsOfLesson(facts, teaching.materials),
-    ...shortSet(chooseQuestions(facts, seed), minutes),
+    cautions: cautionsOfLesson(facts, materials),
+    ...shortSet(questionsForPurpose(facts, purpose, seed), minutes, templatesByPurpose[purpose]),
   };
 };
 
@@ -104,6 +102,16 @@ const openerOf = ({ choice, series, today, notebook }: LessonFacts, purpose: Pur
   );
   if (!isEnded) return `opener-${choice.source}`;
   return choice.told === null ? 'opener-ended-counts' : 'opener-ended-lengths';
+};
+
+/** What the first minutes need in the hand, beside what the graph needs. */
+const laidReady: Readonly<Record<string, readonly MaterialId[]>> = {
+  ...{ 'opener-kind-days': ['counters'], 'opener-weather-days': ['counters'] },
+  ...{ 'opener-wet-days': ['counters'], 'opener-growth-days': ['counters'] },
+  ...{ 'opener-state-days': ['counters'], 'opener-specimen-readings': ['counters'] },
+  ...{ 'opener-each-specimen': ['sticky-notes'], 'opener-reads-of-one': ['sticky-notes'] },
+  ...{ 'opener-growth-amounts': ['strips'], 'opener-how-much-taller': ['strips'] },
+  ...{ 'opener-ended-counts': ['counters'], 'opener-ended-lengths': ['strips'] },
 };
 
 /** Purposes with something to do beside the graph. */

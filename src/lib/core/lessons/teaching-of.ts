@@ -92,7 +92,7 @@ const teachingOfGraph = (
     case 'bar-graph':
       return {
         feature: hasGap ? 'missed-day-keeps-place' : 'bars-from-zero',
-        materials: [...always, 'strips'],
+        materials: always,
         words: table.form === 'counts' ? ['bar', 'scale', 'category'] : ['bar', 'scale', 'unit'],
       };
     case 'line-plot':

@@ -45,7 +45,7 @@ const whoDraws = ({ graph, table, stage }: Facts): readonly string[] => {
     ];
   }
   return [
-    `Your child draws our graph from our own table: the names and the numbers first, then ${things[graph]}, the title last. You watch and wait.${words}`,
+    `Your child draws our graph from our own table: ${firstThings[graph]} first, then ${things[graph]}, the title last. You watch and wait.${words}`,
   ];
 };
 
@@ -60,6 +60,13 @@ const things: Readonly<Record<GraphKind, string>> = {
   'bar-graph': 'the bars',
   'line-plot': 'the crosses',
   'line-graph': 'the points and joins',
+};
+
+const firstThings: Readonly<Record<GraphKind, string>> = {
+  'picture-graph': 'the names of the rows',
+  'bar-graph': 'the names and the numbers',
+  'line-plot': 'the number line',
+  'line-graph': 'the days and the numbers',
 };
 
 /** Which part is done beforehand. */

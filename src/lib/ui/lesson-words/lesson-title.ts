@@ -27,7 +27,7 @@ const graphs = {
 } as const;
 
 const aboutByPurpose: Readonly<Partial<Record<PurposeId, string>>> = {
-  'how-much-taller': 'How much taller?',
+  'how-much-taller': 'How much taller',
   'two-units-of-one-thing': 'One length, two units',
   'guess-before-measuring': 'Guess, then measure',
   'fair-test-of-two': 'Our fair test',

@@ -13,5 +13,5 @@ const materials: Readonly<Record<MaterialId, string>> = {
   'number-line': 'A number line from 0: masking tape on the table, with a mark for each number',
   'two-sided-ruler': 'A ruler with centimetres on one side and inches on the other',
   'two-colours': 'Two pencils of different colours',
-  'sticky-notes': 'Scraps of paper to write guesses on, and a cup to hide them under',
+  'sticky-notes': 'Scraps of paper to write numbers on, and a cup to hide them under',
 };

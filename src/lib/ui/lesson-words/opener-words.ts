@@ -112,7 +112,7 @@ const openers: Readonly<Record<OpenerName, readonly string[]>> = {
     'Your child guesses how long that piece is, then measures just that piece.',
   ],
   'two-units-of-one-thing': [
-    'Choose three things on the table, and the plant too if it is still there. Your child guesses: more centimetres or more inches?',
+    'Choose three things on the table, and the one of your log if it is still there. Your child guesses: will it be more centimetres or more inches?',
     'Measure each on both sides of the ruler, from zero, and write both numbers beside the thing.',
     'Say: the thing did not change. Why are there two numbers?',
   ],
@@ -122,7 +122,7 @@ const openers: Readonly<Record<OpenerName, readonly string[]>> = {
     'Each time ask how far off the guess was. Guesses are never marked.',
   ],
   'fair-test-of-two': [
-    'Stand both pots side by side and say what is different between them, and what you keep the same.',
+    'Stand both pots side by side if you still have them; else tell each other how they stood. Say what was different between them, and what you kept the same.',
     'If they still grow, read both with the same ruler, one right after the other: guess, measure three times, keep the middle number.',
     'Before looking at the table, your child says which one grew faster, and how one could tell.',
   ],

@@ -8,7 +8,7 @@ import { listed, toldRows, unitOf } from './told-rows';
  */
 export const teachText = ({ feature, example }: LessonPlan): readonly string[] => [
   featureText(feature),
-  `Draw on practice numbers, not ours, and think aloud: ${told(example)}.`,
+  `Copy the worked example step by step and think aloud. Its numbers are practice numbers, not ours: ${told(example)}.`,
   ...aloud[feature](example),
   'Then stop: only this one thing today. Your child uses it next.',
 ];
@@ -22,16 +22,18 @@ const told = ({ table }: Example): string => {
   if (table.form === 'measures') {
     return `${rows.length} ${table.seriesNames[0]} of ${listed(rows.map(({ text }) => text))} ${unit}`;
   }
-  const say = ({ label, text }: (typeof rows)[number]) => `${label} ${text || 'missed'}`;
+  const say = ({ label, text }: (typeof rows)[number]) => {
+    if (text === '') return `${label} was missed`;
+    return label.startsWith('day') ? `${text} on ${label}` : `the ${label} ${text}`;
+  };
   if (table.form === 'times' && table.seriesNames.length > 1) {
     const each = rows.length / table.seriesNames.length;
     return table.seriesNames
-      .map((name, at) => `${name}: ${listed(rows.slice(at * each, (at + 1) * each).map(say))}`)
+      .map((name, at) => `the ${name} ${listed(rows.slice(at * each, (at + 1) * each).map(say))}`)
       .join('; ')
-      .concat(` (${unit})`);
+      .concat(`, all in ${unit}`);
   }
-  const about = table.form === 'times' ? 'a snowman’s height, ' : '';
-  return `${about}${listed(rows.map(say))} (${unit})`;
+  return `${listed(rows.map(say))}, all in ${unit}`;
 };
 
 const aloud: Readonly<Record<FeatureId, (example: Example) => readonly string[]>> = {
@@ -139,7 +141,7 @@ const aloud: Readonly<Record<FeatureId, (example: Example) => readonly string[]>
   'whose-line': ({ table }) => {
     const names = table.form === 'times' ? table.seriesNames : [];
     return [
-      `“One ${'snowman'} stood in the sun, one in the shade. All else was the same. I write a key first: a full line for the ${names[0]}, another colour for the ${names[1]}.”`,
+      `“One snowman stood in the sun, one in the shade. All else was the same. I write the key first: one kind of point for the ${names[0]}, another kind for the ${names[1]}.”`,
       '“I do the first one from left to right, then the other. On each day I can look from one to the other: that is the same day for both.”',
       'Ask: “On which day are they furthest apart? What was different between the two?”',
     ];
