@@ -19,5 +19,5 @@ export const leastPx = ({ columns }: { readonly columns: number }, squareMm: num
 const leastPxPerMm = 3.3;
 /** The numbers or names beside the squares take about so much. */
 const namesMm = 20;
-const leastMm = 4.5;
+const leastMm = 4;
 const mostMm = 10;
