@@ -2,7 +2,13 @@ import { describe, expect, it } from 'vitest';
 import { civilDay } from '#core/calendar';
 import { graphKinds, lookAtDrawing, type TableChoice } from '#core/graphs';
 import { stages, type Notebook, type Stage } from '#core/journal';
-import { flawedPractice, lessonFactsOf, questionsOf, type QuestionId } from '#core/questions';
+import {
+  flawedPractice,
+  lessonFactsOf,
+  practiceAskedAbout,
+  questionsOf,
+  type QuestionId,
+} from '#core/questions';
 import { notebookOf, sibling, specimenId, thing, type Line } from '../graphs/small-notebook';
 import { sampleChoice, sampleNotebook, sampleToday, inCm } from '../graphs/sample-logs';
 
@@ -234,10 +240,16 @@ describe('H6, what could trick a reader', () => {
       }
     }
   });
-  it('is asked once for each practice graph', () => {
-    expect(asked('H6', grown, '2026-03-09').map(({ answer }) => answer)).toEqual(
-      Array(5).fill({ kind: 'idea', idea: 'flaw-T6' }),
-    );
+  it('is asked once, and the practice graph is made of the question alone', () => {
+    // The table ends on 31 March: 1 + 31 modulo 5 is the second practice graph.
+    const [question, ...more] = asked('H6', grown, '2026-03-09');
+    expect(more).toEqual([]);
+    expect(question?.answer).toEqual({ kind: 'idea', idea: 'flaw-T6' });
+    const practice = question && practiceAskedAbout(question);
+    expect(practice).toEqual(flawedPractice('line-graph', 'grade-2', 2));
+    expect(practice?.table).toEqual(practice?.right.table);
+    const [other] = asked('H1', grown, '2026-03-09');
+    expect(other ? practiceAskedAbout(other) : null).toBeNull();
   });
 });
 

@@ -5,7 +5,7 @@ import type { QuestionTemplate } from './question';
 import { inUnits } from './fits-range';
 import { aDay, aLength, aWord, anIdea } from './told';
 import type { LessonFacts } from './lesson-facts';
-import { isOfHeights } from './log-of-table';
+import { isOfHeights, ofLog } from './log-of-table';
 import { predictionOfLog } from './prediction-of-log';
 
 /**
@@ -25,7 +25,7 @@ export const asTallAsBy: QuestionTemplate = {
         .flatMap(({ thing, length, whose }) =>
           askIdea(asTallAsBy, facts, {
             blanks: {
-              specimen: aWord(series.specimen.name),
+              ...ofLog(series),
               thing: aWord(thing),
               ...(whose ? { whose: aWord(whose) } : {}),
               length: aLength(length.exact, length),

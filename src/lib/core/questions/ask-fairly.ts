@@ -1,4 +1,4 @@
-import { hasModel, type FitsRange } from './fits-range';
+import { hasModel, isSayable, reading, type FitsRange } from './fits-range';
 import type { LessonFacts } from './lesson-facts';
 import {
   numberRanges,
@@ -12,8 +12,8 @@ import { numberSaid, numbersWritten, sameTold } from './told';
 /**
  * One way to ask a template, or none where asking would not be fair: when the answer is 0 or
  * stands in the question, when its number is written in the question, or when the numbers are in
- * no range of the stage in which the template is asked. Slips that would be the answer, or another
- * slip, are dropped. Not part of the public door.
+ * no range of the stage in which the template is asked, or cannot be said in it. Slips that would be the answer, or another
+ * slip, or a number that a child of the stage does not say, are dropped. Not part of the public door.
  */
 export const askFairly = (
   template: Pick<QuestionTemplate, 'id' | 'level' | 'ranges'>,
@@ -25,6 +25,7 @@ export const askFairly = (
       facts.ranges.includes(each) &&
       template.ranges.includes(each) &&
       (each !== 'G2c' || hasModel(facts)) &&
+      [answer, ...Object.values(blanks)].every((told) => isSayable(told, each)) &&
       fits(each),
   );
   const isReckoned = template.level === 'read' || template.level === 'between';
@@ -33,7 +34,7 @@ export const askFairly = (
   return [
     {
       ...{ template: template.id, level: template.level, range, blanks, answer, wholeSet },
-      slips: distinctSlips(slips, answer),
+      slips: distinctSlips(slips.filter(isOfStage(facts)), answer),
     },
   ];
 };
@@ -53,6 +54,17 @@ export const isGivenAway = (answer: Told, blanks: readonly Told[]): boolean => {
   if (number !== null && blanks.flatMap(numbersWritten).includes(number)) return true;
   return blanks.some((blank) => sameTold(blank, answer));
 };
+
+/** A child says no number beyond the stage, and none that its ranges do not say. */
+const isOfStage =
+  (facts: LessonFacts) =>
+  ({ told }: Slip): boolean => {
+    const number = numberSaid(told);
+    const ranges = facts.ranges.filter((each) => each !== 'G2c' || hasModel(facts));
+    return ranges.some(
+      (range) => isSayable(told, range) && (number === null || reading(number)(range)),
+    );
+  };
 
 /** A number said alone is a slip for the number with its unit only as just that slip. */
 const distinctSlips = (slips: readonly Slip[], answer: Told): readonly Slip[] =>

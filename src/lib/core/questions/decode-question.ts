@@ -2,21 +2,26 @@ import * as v from 'valibot';
 import { failed, ok, type Result } from '#core/base';
 import { isCivilDay, isClockTime, type CivilDay, type ClockTime } from '#core/calendar';
 import { isMarkId, markById, systemOf, type MarkId, type Unit } from '#core/measure';
+import { formOf } from './question-form';
 import { levels, numberRanges, questionIds, type AskedQuestion, type Told } from './question';
 import { slipIds } from './slip-id';
 
 /**
  * Looks at unknown data (what a journal kept of an answered question) and says which question it
  * is. Parts that a later program added are left out; anything missing or of another shape is an
- * error that names the part.
+ * error that names the part: `blanks` where they, or the answer, are of no form of its template.
  * @example
  * decodeQuestion({ template: 'Z1' }).error // => { kind: 'not-a-question', part: 'template' }
  * decodeQuestion('how tall?').error // => { kind: 'not-a-question', part: '' }
  */
 export const decodeQuestion = (sheet: unknown): Result<AskedQuestion, QuestionError> => {
   const read = v.safeParse(questionSchema, sheet);
-  if (read.success) return ok(read.output);
-  return failed({ kind: 'not-a-question', part: v.getDotPath(read.issues[0]) ?? '' });
+  if (!read.success) {
+    return failed({ kind: 'not-a-question', part: v.getDotPath(read.issues[0]) ?? '' });
+  }
+  return formOf(read.output) === null
+    ? failed({ kind: 'not-a-question', part: 'blanks' })
+    : ok(read.output);
 };
 
 /**

@@ -1,6 +1,6 @@
-import { exactPerUnit, type Unit } from '#core/measure';
+import { exactPerUnit, markById, type Unit } from '#core/measure';
 import type { LessonFacts } from './lesson-facts';
-import type { NumberRange } from './question';
+import type { NumberRange, Told } from './question';
 
 /**
  * Whether the numbers and the arithmetic of a question lie in a range. Numbers are in units, as
@@ -22,6 +22,29 @@ export const reading =
         number <= largestByRange[range] &&
         (Number.isInteger(number) || range === 'G3'),
     );
+
+/**
+ * Whether a told thing can be said in a range: lengths in wholes, and in grade 3 also in halves and
+ * quarters of an inch, a foot or a yard; never in tenths or eighths. (Common Core 3.NF, from memory:
+ * fractions of grade 3; decimals come in grade 4.)
+ */
+export const isSayable = (told: Told, range: NumberRange): boolean => {
+  switch (told.kind) {
+    case 'count':
+      return Number.isInteger(told.count);
+    case 'length': {
+      if (isWhole(told.exact, told.unit)) return true;
+      const isFraction = markById(told.mark).writtenAs === 'fraction';
+      return range === 'G3' && isFraction && isWhole(told.exact * 4, told.unit);
+    }
+    case 'order':
+      return told.things.every((each) => isSayable(each, range));
+    case 'between':
+      return isSayable(told.low, range) && isSayable(told.high, range);
+    default:
+      return true;
+  }
+};
 
 /** The larger less the smaller; without regrouping in the narrower range of grade 2. */
 export const subtracting =

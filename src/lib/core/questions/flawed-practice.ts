@@ -1,20 +1,27 @@
 import {
   drawRight,
+  graphKinds,
   rightGraphOf,
   type Drawing,
   type GraphKind,
+  type GraphTable,
   type MistakeId,
   type RightGraph,
 } from '#core/graphs';
-import type { Stage } from '#core/journal';
+import { stages, type Stage } from '#core/journal';
 import { practiceTable } from './practice-table';
+import type { AskedQuestion } from './question';
 
 /** A made-up graph with one flaw in it, by the graph's own list of mistakes. */
 export interface FlawedPractice {
   readonly isPractice: true;
   readonly seed: number;
   readonly flaw: FlawId;
+  /** The made-up numbers, to be shown beside the drawing. */
+  readonly table: GraphTable;
+  /** What a right drawing of them has. */
   readonly right: RightGraph;
+  /** As it is shown, with its flaw. */
   readonly drawing: Drawing;
 }
 
@@ -34,7 +41,24 @@ export const flawedPractice = (kind: GraphKind, stage: Stage, seed: number): Fla
   const right = rightGraphOf(kind, table, stage);
   if (!right.ok) throw new Error(`Practice numbers make no ${kind}: ${right.error.kind}`);
   const drawing = plant(drawRight(right.value));
-  return { isPractice: true, seed, flaw, right: right.value, drawing };
+  return { isPractice: true, seed, flaw, table, right: right.value, drawing };
+};
+
+/**
+ * The practice graph that a question (H6) is about, made of the question alone, so that every page
+ * and every day shows the same; null for any other question.
+ * @example
+ * practiceAskedAbout({ blanks: { practice: { kind: 'word', word: 'bar-graph' }, stage: { kind: 'word', word: 'grade-2' }, seed: { kind: 'count', count: 3, of: 'seed' } } })?.flaw // => 'B7'
+ * practiceAskedAbout({ blanks: {} }) // => null
+ */
+export const practiceAskedAbout = ({
+  blanks,
+}: Pick<AskedQuestion, 'blanks'>): FlawedPractice | null => {
+  const { practice, stage, seed } = blanks;
+  if (practice?.kind !== 'word' || stage?.kind !== 'word' || seed?.kind !== 'count') return null;
+  const kind = graphKinds.find((each) => each === practice.word);
+  const asked = stages.find((each) => each === stage.word);
+  return kind && asked ? flawedPractice(kind, asked, seed.count) : null;
 };
 
 /** The flaw of a kind of graph. Not part of the public door. */

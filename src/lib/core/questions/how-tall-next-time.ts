@@ -1,8 +1,8 @@
 import { askIdea, fromGrade1, graphsOverTime, ideaSlip } from './ask-idea';
 import type { QuestionTemplate } from './question';
 import { inUnits } from './fits-range';
-import { aDay, aLength, aWord } from './told';
-import { isOfHeights } from './log-of-table';
+import { aDay, aLength } from './told';
+import { isOfHeights, ofLog } from './log-of-table';
 import { predictionOfLog } from './prediction-of-log';
 
 /**
@@ -18,7 +18,7 @@ export const howTallNextTime: QuestionTemplate = {
       if (!found) return [];
       const { day, last, lowExact, highExact } = found;
       return askIdea(howTallNextTime, facts, {
-        blanks: { specimen: aWord(series.specimen.name), day: aDay(day) },
+        blanks: { ...ofLog(series), day: aDay(day) },
         answer: {
           ...{ kind: 'between', low: aLength(lowExact, last), high: aLength(highExact, last) },
         },

@@ -8,6 +8,7 @@ export type {
   Told,
 } from './question';
 export { levels, numberRanges, questionIds } from './question';
+export { formOf, type FormName } from './question-form';
 export { slipIds, type SlipId } from './slip-id';
 export {
   lessonFactsOf,
@@ -22,5 +23,11 @@ export { answerBys, answerWayOf, type AnswerBy, type AnswerWay } from './answer-
 export { judgeAnswer, type Judged } from './judge-answer';
 export { isTelling } from './telling';
 export { sameTold } from './told';
-export { flawedPractice, flawIds, type FlawedPractice, type FlawId } from './flawed-practice';
+export {
+  flawedPractice,
+  flawIds,
+  practiceAskedAbout,
+  type FlawedPractice,
+  type FlawId,
+} from './flawed-practice';
 export { practiceTable, type PracticeTable } from './practice-table';

@@ -3,6 +3,7 @@ import { weatherWords } from '#core/journal';
 import type { MarkId, Unit } from '#core/measure';
 import type { Series, SeriesDay } from '#core/series';
 import type { LessonFacts } from './lesson-facts';
+import { aWord } from './told';
 
 /** The days of a log that the table is of. Not part of the public door. */
 export const daysInTable = ({ choice }: LessonFacts, { days }: Series): readonly SeriesDay[] =>
@@ -26,15 +27,26 @@ export const isOfWeather = ({ choice, series }: LessonFacts): boolean => {
   return investigation?.quantity === 'rain' && source !== 'state-days';
 };
 
-/** The four newest numbers until today, where nobody doubts one. Not part of the public door. */
+/**
+ * Every number of the four newest days with one until today, where nobody doubts any: the three
+ * growths of late hang on them. Not part of the public door.
+ */
 export const newestSure = ({ doubted, today }: LessonFacts, { points }: Series) => {
-  const newest = points.filter(({ day }) => day <= today).slice(-4);
+  const known = points.filter(({ day }) => day <= today);
+  const days = [...new Set(known.map(({ day }) => day))].slice(-4);
+  const newest = known.filter(({ day }) => days.includes(day));
   return newest.some(({ reading }) => doubted.has(reading)) ? null : newest;
 };
 
 /** Whether all were read in one unit, to one mark. Not part of the public door. */
 export const areAlike = (all: readonly { readonly unit: Unit; readonly mark: MarkId }[]): boolean =>
   new Set(all.map(({ unit, mark }) => `${unit} ${mark}`)).size === 1;
+
+/** The blanks that say which log: its name, and whether it is tall or long. Not in the door. */
+export const ofLog = ({ specimen, investigation }: Series) => ({
+  specimen: aWord(specimen.name),
+  measured: aWord(investigation.quantity === 'plant-height' ? 'height' : 'length'),
+});
 
 const heights: ReadonlySet<TableSource> = new Set([
   'day-values',

@@ -1,12 +1,12 @@
 import { fairTestOf } from '#core/series';
 import { askIdea, fromGrade2, graphsOverTime, ideaSlip } from './ask-idea';
-import type { QuestionTemplate } from './question';
+import type { QuestionTemplate, Told } from './question';
 import { aWord, anIdea } from './told';
 
 /**
  * "Was our test fair? What was the same? What was different?" Of two plants or more with a plan
- * from before the readings. The answer is the plan's one difference and what was kept the same; or
- * that a second difference crept in, as it was written down.
+ * from before the readings. The answer is the plan's one difference, what else was noticed to be
+ * different, as it was written down, and what the plan kept the same: each an idea and its words.
  */
 export const wasTestFair: QuestionTemplate = {
   ...{ id: 'H5', level: 'behind', graphs: graphsOverTime, ranges: fromGrade2 },
@@ -19,11 +19,16 @@ export const wasTestFair: QuestionTemplate = {
       ...test.differences.filter(({ day }) => day <= today).map(({ what }) => what),
       ...test.laterPlans.map((plan) => plan.different).filter((each) => each !== different),
     ];
-    const fair = crept.length === 0 ? 'one-difference' : 'second-difference';
+    const said = (idea: string, words: readonly string[]): readonly Told[] =>
+      words.length === 0 ? [] : [anIdea(idea), ...words.map(aWord)];
     return askIdea(wasTestFair, facts, {
       answer: {
         kind: 'order',
-        things: [anIdea(fair), ...[different, ...crept, ...same].map(aWord)],
+        things: [
+          ...said(crept.length === 0 ? 'one-difference' : 'planned-difference', [different]),
+          ...said('second-difference', crept),
+          ...said('planned-the-same', same),
+        ],
       },
       slips: [ideaSlip('the-plants')],
       wholeSet: true,

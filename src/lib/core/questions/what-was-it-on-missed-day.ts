@@ -2,8 +2,8 @@ import { betweenNeighbours } from '#core/growth';
 import { askIdea, fromGrade2, graphsOverTime, ideaSlip } from './ask-idea';
 import type { QuestionTemplate } from './question';
 import { inUnits } from './fits-range';
-import { aDay, aLength, aWord } from './told';
-import { daysInTable, isOfHeights } from './log-of-table';
+import { aDay, aLength } from './told';
+import { daysInTable, isOfHeights, ofLog } from './log-of-table';
 
 /**
  * "What was it probably on a missed day?" Its neighbours are 2 or 3 days apart and differ; anything
@@ -26,7 +26,7 @@ export const whatWasItOnMissedDay: QuestionTemplate = {
         if (isDoubted || lowExact === highExact || lowExact === 0) return [];
         const { unit } = before.measured;
         return askIdea(whatWasItOnMissedDay, facts, {
-          blanks: { specimen: aWord(series.specimen.name), day: aDay(day) },
+          blanks: { ...ofLog(series), day: aDay(day) },
           answer: {
             kind: 'between',
             low: aLength(lowExact, before.measured),

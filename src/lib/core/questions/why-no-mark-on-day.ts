@@ -18,7 +18,11 @@ export const whyNoMarkOnDay: QuestionTemplate = {
           answer: why
             ? { kind: 'order', things: [anIdea('we-missed-it'), aWord(why)] }
             : anIdea('we-missed-it'),
-          slips: [ideaSlip('did-not-grow')],
+          slips: [
+            series.investigation.quantity === 'plant-height'
+              ? ideaSlip('did-not-grow')
+              : { told: anIdea('it-was-nothing'), shows: 'blank-is-zero' },
+          ],
         });
       });
     }),

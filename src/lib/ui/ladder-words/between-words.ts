@@ -1,52 +1,70 @@
-import type { AskedQuestion } from '#core/questions';
+import { formOf, type AskedQuestion, type Told } from '#core/questions';
+import { howManyText, isPlainKind, kindCountText, kindText } from './kind-text';
 import type { Blank, WordsById } from './template-words';
-import { kindText, listText, answerText } from './told-text';
+import { answerText } from './told-text';
 
 /** Questions to compare and put together. */
 export const betweenWords: WordsById = {
   C1: {
     ask: (blank) =>
-      `Count the ${kind(blank, 'more')}. Count the ${kind(blank, 'fewer')}. How many more ${kind(blank, 'more')} are there?`,
+      `Count the ${kind(blank, 'more')}. Count the ${kind(blank, 'fewer')}. ${
+        isPlainKind(blank('more'), blank('counted'))
+          ? `How many more ${kind(blank, 'more')} are there?`
+          : 'Which has more? How many more?'
+      }`,
     easier: (blank) =>
-      `Pair up the ${kind(blank, 'more')} and the ${kind(blank, 'fewer')}. How many have no pair?`,
-    stretch: (blank) => `Turn it round. How many fewer ${kind(blank, 'fewer')}?`,
+      `Look at the ${kind(blank, 'more')}. Look at the ${kind(blank, 'fewer')}. Pair them up. How many have no pair?`,
+    stretch: (blank) =>
+      isPlainKind(blank('fewer'), blank('counted'))
+        ? `Turn it round. How many fewer ${kind(blank, 'fewer')} are there?`
+        : 'Turn it round. Which has fewer? How many fewer?',
   },
   C2: {
     ask: (blank, question) => muchMore(blank, question),
     easier: (blank) =>
       `Find ${blank('less')} and ${blank('more')}. Draw the jump from the small number up.`,
-    stretch: () => 'Write it with a box: small number + ☐ = large number.',
+    stretch: () => 'Write it with an empty box. Start with the small number.',
   },
   C3: {
     ask: (blank) =>
       `Count the ${kind(blank, 'one')}. Count the ${kind(blank, 'other')}. How many is that together?`,
-    easier: (blank) => `Start at the ${kind(blank, 'one')}. Count on.`,
-    stretch: () => 'Put one more kind with them. How many now?',
+    easier: (blank) => `Count the ${kind(blank, 'one')} first. Then count on.`,
+    stretch: () => 'Is there one more kind? Put it with them. How many now?',
   },
   C4: {
     ask: (blank) => `How many ${blank('counted')} did we mark in all?`,
     easier: () => 'Look at one kind at a time. Add as you go.',
-    stretch: () => 'Look at a calendar. Are there more days there? Why?',
+    stretch: (blank) =>
+      blank('counted') === 'days'
+        ? 'Look at a calendar. Are there more days there? Why?'
+        : 'How could you check that it is right?',
   },
   C5: {
     ask: (blank) =>
-      `Find two days in a row. They are ${blank('apart')} apart. Which days are they?`,
+      `Look at ${blank('measured') === 'rain' ? 'the rain' : blank('plant')}. Two days in a row are ${blank('apart')} apart. Which days are they?`,
     easier: () => 'Look at the steps from day to day. Which step fits?',
-    stretch: () => 'Find two days far apart with the same step.',
+    stretch: () => 'Are there more days just as far apart? Look at all.',
   },
   C6: {
-    ask: (blank, question) =>
+    ask: (blank, { blanks }) => {
+      const [look, first] =
+        blank('measured') === 'rain'
+          ? ['Look at the rain on these days.', 'The least rain comes first.']
+          : ['Look at the shadow at these times.', 'The shortest one comes first.'];
+      return `${look} ${sentences(blanks['things'])} Put them in order. ${first}`;
+    },
+    easier: (blank, { blanks }) =>
+      `Look at just two. ${sentences(blanks['things'], 2)} Which ${blank('measured') === 'rain' ? 'has less' : 'is shorter'}?`,
+    stretch: (blank) =>
       blank('measured') === 'rain'
-        ? `Look at the rain. ${inOrder(question)} Which had the least? Put all in order.`
-        : `Look at the shadow. ${inOrder(question)} Which was shortest? Put all in order.`,
-    easier: () => 'Find the least first. Cross it off. Find the next.',
-    stretch: () => 'Where would a day with no number go?',
+        ? 'Where would a day with no number go?'
+        : 'Where would a time with no sun go?',
   },
   C7: {
     ask: (blank) =>
-      `When did ${blank('plant')} grow most? Name the two days. How many days was that?`,
+      `When did ${blank('plant')} grow the most? Name the two days. How many days was that?`,
     easier: () => 'Look at each step up. Which step is the tallest?',
-    stretch: () => 'Why must the gaps be the same to be fair?',
+    stretch: () => 'What if one gap were longer? Would it be fair?',
   },
   C8: {
     ask: (blank) =>
@@ -55,61 +73,95 @@ export const betweenWords: WordsById = {
     stretch: () => 'Are some cubes left? What do they tell you?',
   },
   C9: {
-    ask: (blank) => `Which ${blank('measured')} came most often?`,
+    ask: (blank) => {
+      const measured = blank('measured');
+      if (measured === 'growth') return 'How much did it grow most often?';
+      return measured === 'rain'
+        ? 'How much rain came most often?'
+        : `Which ${measured} came most often?`;
+    },
     easier: () => 'Find the tallest pile. Read the number under it.',
     stretch: () => 'Could two piles be the tallest? What would you say?',
   },
   C10: {
-    ask: (_, { blanks }) =>
-      blanks['step']
-        ? `Go from the smallest X to the largest X. Each step is ${answerText(blanks['step'])}. How many steps is it?`
-        : 'How far is it from the smallest X to the largest?',
+    ask: (_, question) =>
+      `Find the smallest X. Find the largest X. ${
+        formOf(question) === 'steps'
+          ? `Each step is ${answerText(question.blanks['step'] as Told)}. How many steps apart are they?`
+          : 'How far apart are they?'
+      }`,
     easier: () => 'Start at the smallest X. Count the hops to the last.',
     stretch: () => 'What would a wide row of X marks tell us?',
   },
   C11: {
-    ask: (blank) => `How many X marks are at ${blank('value')} or more?`,
+    ask: (blank) => `Find each X at ${blank('value')} or more. How many?`,
     easier: (blank) => `Find ${blank('value')}. Cover what is to the left. Count the rest.`,
     stretch: (blank) => `Now leave out those at ${blank('value')}. How many are left?`,
   },
   C12: {
-    ask: (blank) =>
-      `Two kinds are ${part(blank, 'one')} and ${part(blank, 'other')}. Find the ${kindText(blank('third'), 'days')} on the graph. How many more of those make ${blank('goal')} in all?`,
-    easier: () => 'First add what we have. Then count on.',
+    ask: (blank, { blanks }) => {
+      const counted = blanks['goal']?.kind === 'count' ? blanks['goal'].of : '';
+      const third = kindText(blank('third'), counted);
+      const have = `We count ${part(blanks, 'one')}. We count ${part(blanks, 'other')}.`;
+      const more = isPlainKind(blank('third'), counted) ? `more ${third}` : 'more of those';
+      return `${have} Find the ${third} too. How many ${more} make ${numberIn(blanks['goal'])} in all?`;
+    },
+    easier: () => 'First add up what we have. How many is that?',
     stretch: () => 'Find one more way to get there.',
   },
   C13: {
-    ask: (blank, { blanks }) =>
-      blanks['day']
+    ask: (blank, question) =>
+      formOf(question) === 'how-far'
         ? `Find ${blank('day')}. How far was ${blank('leader')} ahead of ${blank('other')}?`
-        : `When was ${blank('leader')} most ahead of ${blank('other')}? Name the day.`,
-    easier: () => 'Look at one day. Find both marks. Count the lines between.',
+        : `When was ${blank('leader')} the most ahead of ${blank('other')}? Name the day.`,
+    easier: (_, question) =>
+      formOf(question) === 'how-far'
+        ? 'Find both marks. Count up from one to the other.'
+        : 'Look at two days. On which day is the gap bigger?',
     stretch: () => 'Make a list of how far ahead, day by day.',
   },
   C14: {
-    ask: (blank) =>
-      `Each picture means ${blank('each')}. Half a picture counts too. How many ${kind(blank, 'kind')} are there?`,
+    ask: (blank, { blanks }) =>
+      `Each picture means ${blank('each')}. ${hasHalves(blanks['each']) ? 'Half a picture counts too. ' : ''}${howManyText(blank('kind'), blank('counted'))}`,
     easier: (blank) => `Each picture means ${blank('each')}. Skip count the whole ones first.`,
-    stretch: () => 'When can a key have no half pictures? Why?',
+    stretch: (_, { blanks }) =>
+      hasHalves(blanks['each'])
+        ? 'What if each picture means 5? Can we use half? Why?'
+        : 'Can we use half a picture here? Why?',
   },
 };
 
 const kind = (blank: Blank, name: string): string => kindText(blank(name), blank('counted'));
 
-const part = (blank: Blank, name: string): string => {
-  const [number] = blank(`${name}Count`).split(' ');
-  return `${number} ${kindText(blank(name), 'days')}`;
+const part = (blanks: AskedQuestion['blanks'], name: string): string => {
+  const [label, count] = [blanks[name], blanks[`${name}Count`]];
+  if (label?.kind !== 'word' || count?.kind !== 'count') return '';
+  return kindCountText(count.count, label.word, count.of);
 };
 
-const inOrder = ({ blanks }: AskedQuestion): string => {
-  const things = blanks['things'];
-  return things?.kind === 'order' ? `See ${listText(things.things.map(answerText))}.` : '';
-};
+const numberIn = (told: Told | undefined): string =>
+  told?.kind === 'count' ? String(told.count) : '';
 
-const muchMore = (blank: Blank, { blanks }: AskedQuestion): string => {
+/** One thing a sentence, so that a list is not one long one. */
+const sentences = (things: Told | undefined, most?: number): string =>
+  things?.kind === 'order'
+    ? things.things
+        .slice(0, most)
+        .map((each) => `${sentenceCase(answerText(each))}.`)
+        .join(' ')
+    : '';
+
+const sentenceCase = (text: string): string => text.slice(0, 1).toUpperCase() + text.slice(1);
+
+/** Five cannot be halved in whole things. */
+const hasHalves = (each: Told | undefined): boolean =>
+  each?.kind === 'count' && each.count % 2 === 0;
+
+const muchMore = (blank: Blank, question: AskedQuestion): string => {
   const ends = `Look at ${blank('less')} and ${blank('more')}.`;
-  if (blank('measured') === 'rain') return `${ends} How much more rain fell on the wetter day?`;
-  if (blank('measured') === 'shadow') return `${ends} How much longer is the longer shadow?`;
+  const form = formOf(question);
+  if (form === 'rain') return `${ends} How much more rain fell on the wetter day?`;
+  if (form === 'shadow') return `${ends} How much longer is the longer shadow?`;
   const word = blank('measured') === 'height' ? 'taller' : 'longer';
-  return `${ends} ${blanks['gap'] ? `That is ${blank('gap')}. ` : ''}How much ${word} did ${blank('plant')} get?`;
+  return `${ends} That is ${blank('gap')}. How much ${word} did ${blank('plant')} get?`;
 };

@@ -6,9 +6,9 @@ export const readIdeas: Readonly<Record<string, string>> = {
   'cross-is-one-read': 'One time that we measured it.',
   'cross-is-one-growth': 'How much it grew, from one day to the next.',
   'cross-is-one-day-of-rain': 'The rain of one day.',
-  'cross-is-a-unit': 'One inch, or one of what we measure in.',
+  'cross-is-a-unit': 'One inch or one cm.',
   'cross-is-a-day-name': 'The name of a day.',
-  'dry-is-read-blank-is-not': 'We read the dry day: no rain. The other day we do not know.',
+  'dry-is-read-blank-is-not': 'The dry day had no rain. The other day we do not know.',
   'both-mean-no-rain': 'There was no rain on both.',
 };
 

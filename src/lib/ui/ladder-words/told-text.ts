@@ -18,9 +18,11 @@ export const answerText = (told: Told): string => {
     case 'time':
       return timeText(told.time);
     case 'word':
-      return told.word;
+      return planWords[told.word] ?? told.word;
     case 'order':
-      return told.things.map(answerText).join(', ');
+      return told.things.some(({ kind }) => kind === 'idea')
+        ? ideasText(told.things)
+        : told.things.map(answerText).join(', ');
     case 'between':
       return betweenText(told);
     case 'interval':
@@ -37,20 +39,9 @@ export const dayText = (day: CivilDay): string => formatDay(day, 'long').replace
 export const listText = (texts: readonly string[]): string =>
   texts.length < 2 ? texts.join('') : `${texts.slice(0, -1).join(', ')} and ${texts.at(-1)}`;
 
-/** How many days of a kind are called: sunny days, days that were wet, readings of one plant. */
-export const kindText = (label: string, counted: string): string => {
-  if (counted !== 'days') return `${counted} of ${label}`;
-  return dayWords[label] ?? `“${label}” days`;
-};
-
-const dayWords: Readonly<Record<string, string>> = {
-  ...{ sun: 'sunny days', cloud: 'cloudy days', rain: 'rainy days', snow: 'snowy days' },
-  ...{ wind: 'windy days', fog: 'foggy days', wet: 'wet days', dry: 'dry days' },
-  ...{ grew: 'days when it grew', 'did not grow': 'days when it did not grow' },
-  ...{ 'got shorter': 'days when it got less', measured: 'days with a number' },
-  ...{ missed: 'days we missed', 'not up yet': 'days it was not up yet' },
-  ...{ 'no sun': 'days with no sun', 'a trace': 'days with a trace', lost: 'days it was lost' },
-  ...{ 'nothing written': 'days with no mark', other: 'other days', 'all others': 'other days' },
+/** Words that a plan is written in, where they are not said just so. */
+const planWords: Readonly<Record<string, string>> = {
+  ...{ 'something-else': 'something else', depth: 'how deep the seed is' },
 };
 
 /** Both ends are in it; a span of days is only about so. */
@@ -58,6 +49,32 @@ const betweenText = ({ low, high, hasLeftOver }: Extract<Told, { kind: 'between'
   if (hasLeftOver) return `${answerText(low)} and a bit more`;
   const join = low.kind === 'day' ? (['about', 'to'] as const) : (['between', 'and'] as const);
   return `${join[0]} ${answerText(low)} ${join[1]} ${answerText(high)}`;
+};
+
+/**
+ * Ideas, each with what stands after it: as a list where the idea ends in a colon, else as
+ * sentences of their own, as the family wrote them.
+ */
+const ideasText = (things: readonly Told[]): string => {
+  const starts = things.flatMap(({ kind }, index) => (kind === 'idea' ? [index] : []));
+  return starts
+    .map((start, index) => {
+      const idea = answerText(things[start] as Told);
+      const after = things.slice(start + 1, starts[index + 1]).map(wordsIn);
+      if (after.length === 0) return idea;
+      return idea.endsWith(':')
+        ? `${idea} ${listText(after.map((words) => words.replace(/[.!?]$/, '')))}.`
+        : [idea, ...after.map(sentence)].join(' ');
+    })
+    .join(' ');
+};
+
+const wordsIn = (told: Told): string =>
+  told.kind === 'days' ? told.days.map(dayText).join(' to ') : answerText(told);
+
+const sentence = (words: string): string => {
+  const written = words.slice(0, 1).toUpperCase() + words.slice(1);
+  return /[.!?]$/.test(written) ? written : `${written}.`;
 };
 
 const lengthText = ({ exact, unit, mark }: Extract<Told, { kind: 'length' }>): string => {
@@ -75,9 +92,6 @@ const unitNames: Readonly<Partial<Record<Unit, readonly [one: string, more: stri
 
 const countText = ({ count, of }: { readonly count: number; readonly of: string }): string => {
   if (of === '') return String(count);
-  return `${count} ${count === 1 ? (oneWords[of] ?? of) : of}`;
-};
-
-const oneWords: Readonly<Record<string, string>> = {
-  ...{ days: 'day', readings: 'reading', times: 'time', steps: 'step', crosses: 'cross' },
+  const things = of === 'crosses' ? 'X marks' : of;
+  return `${count} ${count === 1 ? things.replace(/s$/, '') : things}`;
 };
