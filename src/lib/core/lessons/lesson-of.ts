@@ -89,8 +89,9 @@ const factsOf = (
 ): Result<LessonFacts, LessonError> => {
   const choice = decodeTableChoice(record.choice);
   if (!choice.ok) return notALesson(`choice.${choice.error.part}`);
-  const then = asItWas(notebook, record.madeAt);
-  return lessonFactsOf(then, choice.value, graph, record.stage, madeOn ?? choice.value.to);
+  const day = madeOn ?? choice.value.to;
+  const then = asItWas(notebook, record.madeAt, day);
+  return lessonFactsOf(then, choice.value, graph, record.stage, day);
 };
 
 const inOrder = (

@@ -80,7 +80,7 @@ const halfDone = ({ graph, table }: Facts): string => {
   return `Draw the first half beforehand: the frame with its numbers, the names, and ${upTo}. Your child does the rest.`;
 };
 
-/** The largest change from one number of the table to the very next. */
+/** A large one, because it is easy to see: from one number of the table to the very next. */
 const jumpOf = ({ table }: Facts): string => {
   const rows = toldRows(table);
   const jumps = rows.flatMap((to, index) => {
@@ -94,7 +94,7 @@ const jumpOf = ({ table }: Facts): string => {
     return 'Take two days with numbers, and jump from the smaller number to the larger.';
   }
   const { from, to } = largest;
-  return `The largest jump from one day to the next is from ${from.label} to ${to.label}: ${from.text} + ? = ${to.text}. Your child writes such an equation for a jump of its own choice.`;
+  return `One jump for an example: from ${from.label} to ${to.label}, ${from.text} + ? = ${to.text}. Your child chooses another and writes its equation.`;
 };
 
 const mostNamed = 3;
