@@ -14,8 +14,9 @@ export const planWords = {
   besideHeading: 'Beside you',
   nextSitting: 'Second sitting. Another day is good.',
   example: 'Worked example',
-  exampleWhy: 'Draw this one yourself and think aloud. Then the child draws from the log.',
   practice: 'Practice numbers, not ours',
+  uncoverTitle: 'Uncover the title',
+  coverTitle: 'Cover the title',
   practiceTable: 'The practice table',
   madeUp: 'Practice numbers, not ours',
 } as const;
