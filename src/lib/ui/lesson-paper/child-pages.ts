@@ -71,10 +71,9 @@ const packed = (
   firstMm: number | null,
 ): readonly (readonly number[])[] => {
   const fullMm = sheetRoom(size, 'tall').heightMm - headMm - smallFootMm - partGapMm;
-  const room = { columns: 1, gapMm: partGapMm };
-  const blocks = heightsMm.map((heightMm) => ({ heightMm }));
+  const blocks = heightsMm.map((heightMm) => ({ heightMm, gapMm: partGapMm }));
   const pages = packBlocks(blocks, {
-    ...room,
+    columns: 1,
     heightMm: (page) => (page === 0 && firstMm !== null ? Math.max(0, firstMm) : fullMm),
   });
   return pages.map(([column = []]) => column);

@@ -11,7 +11,7 @@ export const grownUpAnswer = (question: LessonQuestion): string => {
   if (!isJudged) return answerText(answer);
   const said = asSentence(answerText(answer));
   return level === 'beyond'
-    ? `${said} Take any answer near it that has a reason.`
+    ? `${said} Any answer with a good reason counts.`
     : `${said} Said in any words.`;
 };
 

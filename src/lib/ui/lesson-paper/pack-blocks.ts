@@ -1,6 +1,8 @@
 /** A part of a page that is never cut in two, as high as it was measured to be. */
 export interface Block {
   readonly heightMm: number;
+  /** White over it, where it does not begin a column. */
+  readonly gapMm: number;
   /** A heading that stands alone: what comes after it stands with it. */
   readonly isHeading?: boolean;
   /** Begins a new page, where it is not the first of all. */
@@ -13,8 +15,6 @@ export interface Room {
   readonly columns: number;
   /** How high the columns of a page are, by its number; from 0. */
   readonly heightMm: (page: number) => number;
-  /** White between one block and the next. */
-  readonly gapMm: number;
 }
 
 /** Of each page, of each of its columns, which blocks stand in it, by their place in the list. */
@@ -35,14 +35,15 @@ export function packBlocks(blocks: readonly Block[], room: Room): PackedPages {
     else pages[page()]!.push([]);
     usedMm = 0;
   };
-  const withGap = (heightMm: number): number => (usedMm > 0 ? room.gapMm : 0) + heightMm;
   groupsOf(blocks).forEach((group, index) => {
-    const heightMm = heightOf(group, blocks, room.gapMm);
-    if (index > 0 && blocks[group[0]!]!.beginsPage) beginColumn(true);
-    const hasRoom = (): boolean => usedMm + withGap(heightMm) <= room.heightMm(page());
+    const [first] = group.map((at) => blocks[at]!);
+    const heightMm = heightOf(group.map((at) => blocks[at]!));
+    if (index > 0 && first!.beginsPage) beginColumn(true);
+    const withGapMm = (): number => (usedMm > 0 ? first!.gapMm : 0) + heightMm;
+    const hasRoom = (): boolean => usedMm + withGapMm() <= room.heightMm(page());
     const hasRoomLater = (): boolean => usedMm > 0 || heightMm <= room.heightMm(page() + 1);
     while (!hasRoom() && hasRoomLater()) beginColumn(false);
-    usedMm += withGap(heightMm);
+    usedMm += withGapMm();
     pages[page()]!.at(-1)!.push(...group);
   });
   return blocks.length === 0 ? [] : pages;
@@ -58,5 +59,5 @@ const groupsOf = (blocks: readonly Block[]): readonly (readonly number[])[] => {
   return groups;
 };
 
-const heightOf = (group: readonly number[], blocks: readonly Block[], gapMm: number): number =>
-  group.reduce((sum, index) => sum + blocks[index]!.heightMm, gapMm * (group.length - 1));
+const heightOf = (group: readonly Block[]): number =>
+  group.reduce((sum, { heightMm, gapMm }, at) => sum + heightMm + (at > 0 ? gapMm : 0), 0);

@@ -55,6 +55,8 @@ export const pictureEdges = (
 const bottomMm = (drawing: FrameOf, squareMm: number): number => {
   const { ticks } = drawing.side;
   const written = namesAlongBottom(drawing).length + (drawing.upright ? 0 : ticks.length);
+  // Where pictures lie in rows that have their names, nothing is to be written under them.
+  if (drawing.kind === 'picture-graph' && !drawing.upright && drawing.places.length > 0) return 4;
   if (written === 0) return toWriteMm;
   if (!namesLean(drawing, squareMm)) return 9;
   return Math.min(mostNameMm, longest(namesAlongBottom(drawing)) * letterMm * 0.87 + 7);
