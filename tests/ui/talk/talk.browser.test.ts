@@ -32,7 +32,7 @@ const figures = async (text: string): Promise<void> => {
   for (const figure of text) await page.getByRole('button', { name: figure, exact: true }).click();
 };
 const one = (name: string, template: QuestionId) => asked(name, template)[0]!;
-const bars = 'window-bean-bars-grade-2';
+const bars = 'bars';
 
 describe('an answer that is a number', () => {
   const question = one(bars, 'R1');
@@ -134,10 +134,10 @@ describe('an answer that is a place of the graph', () => {
   });
 
   test('of two days and how many days that is, is tapped and chosen', async () => {
-    const stretch = asked('two-beans-grade-3', 'C7')[0]!;
+    const stretch = asked('quick bean', 'C7')[0]!;
     if (stretch.answer.kind !== 'interval') throw new Error('C7 has no interval');
     const { from, to, gapDays } = stretch.answer;
-    const notebook = await talkAbout('two-beans-grade-3', [stretch]);
+    const notebook = await talkAbout('quick bean', [stretch]);
     for (const each of [from, to]) {
       const name = answerText({ kind: 'day', day: each });
       const option = page.getByRole('option', { name }).element().getBoundingClientRect();
@@ -155,8 +155,8 @@ describe('an answer that is a place of the graph', () => {
   });
 
   test('is a pile of a line plot', async () => {
-    const pile = one('rain-amounts-grade-2', 'C9');
-    const notebook = await talkAbout('rain-amounts-grade-2', [pile]);
+    const pile = one('growth', 'C9');
+    const notebook = await talkAbout('growth', [pile]);
     graph.element().focus();
     const at = page
       .getByRole('option')
@@ -170,12 +170,50 @@ describe('an answer that is a place of the graph', () => {
   });
 });
 
+describe('answers of several places and of rows', () => {
+  test('two days of a question that asks for two are tapped, and one alone is asked about', async () => {
+    const question = one('one week', 'C5');
+    if (question.answer.kind !== 'days') throw new Error('C5 has no days');
+    const notebook = await talkAbout('one week', [question]);
+    const [first, second] = question.answer.days;
+    const tap = async (day: typeof first): Promise<void> => {
+      const name = answerText({ kind: 'day', day: day! });
+      const box = page.getByRole('option', { name }).element().getBoundingClientRect();
+      const paper = graph.element().getBoundingClientRect();
+      await graph.click({ position: { x: box.left - paper.left + box.width / 2, y: 60 } });
+    };
+    await tap(first);
+    await say.click();
+    await expect.element(page.getByText('That is one day. Which day goes with it?')).toBeVisible();
+    await tap(second);
+    await say.click();
+    await expect.element(page.getByText('Yes. You looked from one day to the next.')).toBeVisible();
+    expect(kept(notebook)).toMatchObject([{ template: 'C5', how: 'with-help' }]);
+  });
+
+  test('a row of a picture graph is tapped, and why is told to a grown-up', async () => {
+    const question = one('weather', 'Y8');
+    const notebook = await talkAbout('weather', [question]);
+    const name = answerText(question.answer);
+    const box = page.getByRole('option', { name }).element().getBoundingClientRect();
+    const paper = graph.element().getBoundingClientRect();
+    await graph.click({ position: { x: 90, y: box.top - paper.top + box.height / 2 } });
+    await say.click();
+    await expect.element(page.getByText('Say why you think so, too.')).toBeVisible();
+    await page.getByText('For the grown-up').click();
+    await page.getByRole('button', { name: 'Alone' }).click();
+    await expect
+      .poll(() => kept(notebook))
+      .toMatchObject([{ template: 'Y8', answer: name, how: 'alone' }]);
+  });
+});
+
 describe('an answer that is an order', () => {
   test('is tapped one after the other, and the last can be taken back', async () => {
-    const question = one('shadow-grade-2', 'C6');
+    const question = one('shadow', 'C6');
     if (question.answer.kind !== 'order') throw new Error('C6 has no order');
     const names = question.answer.things.map(answerText);
-    const notebook = await talkAbout('shadow-grade-2', [question]);
+    const notebook = await talkAbout('shadow', [question]);
     const thing = (name: string) => page.getByRole('button', { name: new RegExp(`^${name}`) });
     await thing(names.at(-1)!).click();
     await say.click();
@@ -189,7 +227,7 @@ describe('an answer that is an order', () => {
 });
 
 describe('an answer in words', () => {
-  const plot = 'rain-amounts-grade-2';
+  const plot = 'rain';
 
   test('of a question to read is chosen from three sentences or more', async () => {
     const question = one(plot, 'R5');

@@ -1,1 +1,2 @@
 export { default as TalkPage } from './TalkPage.svelte';
+export { leastPx, squareFor } from './graph-size';
