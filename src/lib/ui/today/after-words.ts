@@ -30,3 +30,6 @@ export const sealOpensWords = (guessed: Measured, reading: Measured): string =>
 export const becauseWords = 'You said why:';
 
 export const putAwayWords = 'We know this. Put it away for a week.';
+
+/** To the small tasks of the day. */
+export const reviewLink = 'A few things to try';
