@@ -3,6 +3,7 @@ import type { CivilDay } from '#core/calendar';
 import { rightGraphOf, type GraphKind, type GraphTable, type TableChoice } from '#core/graphs';
 import type { InvestigationId, Notebook, Stage } from '#core/journal';
 import {
+  answerWayOf,
   lessonFactsOf,
   questionsOf,
   rangesByStage,
@@ -78,7 +79,8 @@ export const answerableOf = (
     const { kind } = question.answer;
     if (kind === 'length' || kind === 'count') return [{ about, question, choices: null }];
     if (kind !== 'day' && kind !== 'time' && kind !== 'word') return [];
-    const choices = choicesFor(question, possible);
+    const offered = answerWayOf(question).choices;
+    const choices = offered.length > 0 ? offered : choicesFor(question, possible);
     return choices.length > 1 ? [{ about, question, choices }] : [];
   });
 };

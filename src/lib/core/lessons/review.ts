@@ -1,5 +1,6 @@
 import { oneOf, seededRandom } from '#core/base';
 import { weekdayOf, type CivilDay } from '#core/calendar';
+import { isBeingDrawn } from '#core/graphs';
 import type { Notebook, PersonId, Stage } from '#core/journal';
 import { seriesOf } from '#core/series';
 import { betweenMarksTask } from './between-marks-task';
@@ -264,10 +265,17 @@ const nameOf = (task: ReviewTask): string => {
   return task.of === 'sum' ? sumName(task.sum) : questionName(task);
 };
 
-/** Whether an item still says what the log says. Made-up ones always do. */
+/**
+ * Whether an item still says what the log says, and may be shown: no graph of a log that is just
+ * being drawn. Made-up ones always do.
+ */
 const isStanding = (notebook: Notebook, task: ReviewTask, today: CivilDay): boolean => {
   if (task.of === 'ruler') return true;
-  if (task.of === 'question') return isQuestionStanding(notebook, task);
+  if (task.of === 'question') {
+    const { about } = task;
+    const isHidden = about.kind === 'log' && isBeingDrawn(notebook, about.choice);
+    return !isHidden && isQuestionStanding(notebook, task);
+  }
   if (task.sum.isPractice) return true;
   const name = sumName(task.sum);
   return logSumsOf(notebook, 'grade-3', today).some((sum) => sumName(sum) === name);

@@ -1,0 +1,2 @@
+export { default as ReviewPage } from './ReviewPage.svelte';
+export { reviewWords } from './review-words';
