@@ -68,7 +68,10 @@ const lacks: Readonly<Record<PurposeNeed, (material: Material) => readonly Lesso
     const shown = seriesIn(material).filter(({ points }) =>
       points.some(({ day }) => day >= choice.from && day <= choice.to),
     );
-    if (shown.length < 2) return [{ kind: 'one-log' }];
-    return fairTestOf(notebook, choice.investigation) ? [] : [{ kind: 'no-fair-test' }];
+    const isPlanned = fairTestOf(notebook, choice.investigation) !== null;
+    return [
+      ...(shown.length < 2 ? [{ kind: 'one-log' as const }] : []),
+      ...(isPlanned ? [] : [{ kind: 'no-fair-test' as const }]),
+    ];
   },
 };

@@ -30,7 +30,7 @@ const drawn: Readonly<Record<string, (lesson: Lesson) => readonly string[]>> = {
 type Facts = Lesson['facts'];
 
 const rightFirst: readonly string[] = [
-  'When it is done, say first what is right. Then point to one thing to look at again, and let your child mend it.',
+  'Then say first what is right. Point to one thing to look at again, and let your child mend it.',
 ];
 
 const whoDraws = ({ graph, table, stage }: Facts): readonly string[] => {

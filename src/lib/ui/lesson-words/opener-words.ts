@@ -107,9 +107,9 @@ const openers: Readonly<Record<OpenerName, readonly string[]>> = {
     'Ask: which amount do you think came most often?',
   ],
   'how-much-taller': [
-    'Cut two strips of paper: one as long as an earlier height, one as long as a later one. If the log still goes on, the later one is today’s: guess first, measure three times, keep the middle number.',
-    'Lay them side by side with their ends at one line. What sticks out is how much taller it got.',
-    'Your child guesses how long that piece is, then measures just that piece.',
+    'If it still grows, take today’s reading: guess first, measure three times, keep the middle number.',
+    'Cut one strip of paper as long as an earlier height and one as long as a later height. Lay them side by side: what sticks out is how much taller it got.',
+    'Your child guesses how long that piece is, then measures it.',
   ],
   'two-units-of-one-thing': [
     'Choose three things on the table, and the one of your log if it is still there. Your child guesses: will it be more centimetres or more inches?',

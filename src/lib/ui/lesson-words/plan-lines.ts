@@ -7,18 +7,18 @@ export const planLine = (idea: string): readonly string[] => lines[idea] ?? [];
 
 const lines: Readonly<Record<string, readonly string[]>> = {
   'look-and-wonder': [
-    'Show the worked example of this plan, its title covered with a finger or a strip of paper.',
-    `Read to your child, one after the other: ${wonderQuestions.map((each) => `“${each}”`).join(' ')}`,
+    'Show the worked example with its title covered.',
+    `Read aloud: ${wonderQuestions.map((each) => `“${each}”`).join(' ')}`,
     'Take two things seen and one wondered. Correct nothing. Then uncover the title.',
   ],
   'talk-ladder': [
-    'Ask the questions of this plan one at a time, in their order: from reading the graph to what lies behind it.',
-    'Let your child point at the graph before answering. Too hard: use the easier way beside the question. Too easy: go further.',
-    'A slip shows a thought. The line beside it says which; ask, and do not tell.',
+    'Ask the questions one at a time, in their order.',
+    'Your child points first, then answers. Too hard: take the easier way beside the question. Too easy: go further.',
+    'A slip shows a thought; the plan says which. Ask, and do not tell.',
   ],
   'talk-two-questions': [
-    'Ask two questions: one to read the graph, one to compare. Your child points first, then answers.',
-    'More questions stand below for a child who wants them. They need not be asked today.',
+    'Ask the two questions. Your child points first, then answers.',
+    'More questions stand below for a child who wants them.',
   ],
   sentence: [
     `Your child finishes the sentence “${sentenceStarter}”. You or your child write it under the graph.`,
@@ -35,11 +35,9 @@ const lines: Readonly<Record<string, readonly string[]>> = {
     'Then do one together on the practice numbers. Your child does the next one alone.',
   ],
   'stop-while-willing': [
-    'Stop while your child is still willing, also in the middle. A half-drawn graph can wait for tomorrow.',
+    'Stop while your child is still willing, also in the middle: a half-drawn graph can wait.',
   ],
-  'stop-and-keep': [
-    'Keep what is drawn, with the day on it. Nothing needs to be finished, and nothing is erased.',
-  ],
+  'stop-and-keep': ['Keep what is drawn, with the day on it. Nothing is erased.'],
 };
 
 /** What counts as right in a drawing: a quarter of a step to either side (common practice). */

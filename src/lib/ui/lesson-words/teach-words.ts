@@ -8,9 +8,9 @@ import { listed, toldRows, unitOf } from './told-rows';
  */
 export const teachText = ({ feature, example }: LessonPlan): readonly string[] => [
   featureText(feature),
-  `Copy the worked example step by step and think aloud. Its numbers are practice numbers, not ours: ${told(example)}.`,
+  `Copy the worked example and think aloud, on practice numbers, not ours: ${told(example)}.`,
   ...aloud[feature](example),
-  'Then stop: only this one thing today. Your child uses it next.',
+  'Then stop: only this one thing today.',
 ];
 
 type Example = LessonPlan['example'];
@@ -113,7 +113,7 @@ const aloud: Readonly<Record<FeatureId, (example: Example) => readonly string[]>
     const jump = to!.number! - from!.number!;
     return [
       `“On ${from!.label} the tower was ${from!.text}, on ${to!.label} it was ${to!.text}. I stand on ${from!.text} on the number line and jump to ${to!.text}.”`,
-      `“I write ${from!.text} + ? = ${to!.text}, with a box or ? for what I look for. My jump is ${jump} long, so the tower got ${jump} ${unitOf(table, jump)} taller.”`,
+      `“I write ${from!.text} + ? = ${to!.text}. My jump is ${jump} long, so the tower got ${jump} ${unitOf(table, jump)} taller.”`,
       `Turn it round: ${to!.text} − ${from!.text} = ${jump}. Ask: “Where do you see the ${jump} between the two bars?”`,
     ];
   },

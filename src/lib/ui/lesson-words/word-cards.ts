@@ -26,5 +26,5 @@ const cards: Readonly<Record<WordId, WordCard>> = {
   guess: { word: 'guess', says: 'What we think it is before we measure.' },
   about: { word: 'about', says: 'Close to a number. It may be a bit off.' },
   'fair-test': { word: 'fair test', says: 'We change one thing. We keep the rest the same.' },
-  change: { word: 'change', says: 'It got to be more, or it got to be less.' },
+  change: { word: 'change', says: 'It is more now, or it is less.' },
 };
