@@ -6,7 +6,7 @@ import type { EntryDraft, LessonId, Reading } from '#core/journal';
 import { answerText, questionText } from '#ui/ladder-words';
 import { PlanPage } from '#ui/lessons';
 import { newMemoryShelf } from '#store';
-import { aLesson, aboutLog, lessonIn, logNamed, sampleNotebook } from './a-lesson';
+import { aLesson, aboutLog, lessonIn, logNamed, fillTheDisk, sampleNotebook } from './a-lesson';
 import LessonIn from './LessonIn.svelte';
 
 vi.mock('$app/navigation', () => ({ goto: vi.fn(() => Promise.resolve()) }));
@@ -51,7 +51,7 @@ describe('the parts of a plan', () => {
     const notebook = await sampleNotebook();
     const id = await aLesson(notebook);
     await show(notebook, id);
-    notebook.store.append = () => Promise.resolve({ ok: false, error: { kind: 'no-room' } });
+    fillTheDisk(notebook);
     await part('What to accept').getByRole('button', { name: 'Change' }).click();
     const words = page.getByLabelText('Your words for “What to accept”');
     await words.fill('Any bar');

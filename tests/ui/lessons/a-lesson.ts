@@ -61,3 +61,9 @@ export const lessonIn = (notebook: NotebookState, id: LessonId): Lesson => {
   if (!lesson.ok) throw new Error(lesson.error.kind);
   return lesson.value;
 };
+
+/** From now on nothing can be saved. */
+export const fillTheDisk = ({ store }: NotebookState): void => {
+  store.append = () =>
+    Promise.resolve({ ok: false, error: { kind: 'no-room', detail: 'full' } } as const);
+};
