@@ -6,7 +6,8 @@ import { aDay, aLength, aWord, anIdea } from './told';
 
 /**
  * "Would a whole inch or a centimetre show more about these days?" Of two pairs within a week whose
- * inches stayed the same while the centimetres grew: the smaller unit shows it.
+ * inches stayed the same while the centimetres (or the millimetres, both times) grew: the smaller
+ * unit shows it.
  */
 export const whichUnitShowsMore: QuestionTemplate = {
   ...{ id: 'H4', level: 'behind', graphs: graphsOverTime, ranges: fromGrade2 },
@@ -15,7 +16,10 @@ export const whichUnitShowsMore: QuestionTemplate = {
       stillInInches(rulerPairs(facts.notebook, series)).flatMap(({ from, to, gapDays }) => {
         const { choice, doubted } = facts;
         const isShown = from.day >= choice.from && to.day <= choice.to && gapDays <= 7;
-        if (!isShown || doubted.has(from.reading) || doubted.has(to.reading)) return [];
+        const isOneUnit = from.metric.unit === to.metric.unit;
+        if (!isShown || !isOneUnit || doubted.has(from.reading) || doubted.has(to.reading)) {
+          return [];
+        }
         return askIdea(whichUnitShowsMore, facts, {
           blanks: {
             ...{ specimen: aWord(series.specimen.name), from: aDay(from.day), to: aDay(to.day) },
