@@ -1,6 +1,6 @@
 import { formatDay, yearOf, type CivilDay } from '#core/calendar';
 import type { EvidenceLevel } from '#core/journal';
-import type { SeenHow, UnreadEvidence } from '#core/lessons';
+import type { EvidenceDay, SeenHow, UnreadEvidence } from '#core/lessons';
 
 /** What the page of evidence says to a grown-up. */
 export const evidenceWords = {
@@ -14,7 +14,13 @@ export const evidenceWords = {
   showAll: (count: number): string => `Show all ${count}`,
   onPaper:
     'No scores are kept. What records must hold differs from place to place: check your own rules.',
+  skillsOf: (stage: string): string => `Skills of ${stage.toLowerCase()}.`,
   here: 'Kept on this device only, for grown-ups. No page of the child shows it.',
+} as const;
+
+export const deedWords = {
+  written: (skill: string): string => `Written down under “${skill}”.`,
+  'taken-back': (skill: string): string => `The note is taken back: “${skill}”.`,
 } as const;
 
 export const seenWords: Readonly<
@@ -44,8 +50,31 @@ export const howWords: Readonly<Record<EvidenceLevel, string>> = {
 export const dayWords = (day: CivilDay, today: CivilDay): string =>
   yearOf(day) === yearOf(today) ? formatDay(day, 'short') : datedWords(day);
 
-/** A day on paper always has its year. */
-export const datedWords = (day: CivilDay): string => `${formatDay(day, 'short')} ${yearOf(day)}`;
+/** A day on paper has its year, and no room for its weekday. */
+export const datedWords = (day: CivilDay): string =>
+  formatDay(day, 'long').split(' ').slice(1).join(' ');
+
+/**
+ * The days of a skill in one line, by how it was done: alone first, each with its newest days and
+ * how many more there are.
+ */
+export const daysLine = (
+  days: readonly EvidenceDay[],
+  tell: (day: CivilDay) => string,
+  most: Readonly<Record<EvidenceLevel, number>>,
+): string =>
+  (['alone', 'with-help', 'seen'] as const)
+    .map((how) => ({ how, of: days.filter((each) => each.how === how) }))
+    .filter(({ of }) => of.length > 0)
+    .map(({ how, of }, index) => {
+      const shown = of.slice(0, most[how]).map(({ day }) => tell(day));
+      const more = of.length - shown.length;
+      const named = index === 0 ? capital(howWords[how]) : howWords[how];
+      return `${named}: ${shown.join(', ')}${more > 0 ? ` and ${more} more ${more === 1 ? 'day' : 'days'}` : ''}`;
+    })
+    .join('; ');
+
+const capital = (text: string): string => text.slice(0, 1).toUpperCase() + text.slice(1);
 
 /** Why skills that show by themselves are not "often": only a grown-up knows who helped. */
 export const wasItAlone = (days: number): string =>
@@ -60,6 +89,8 @@ export const sampleWords = {
 
 export const nobodysWords = {
   title: 'Nobody’s name is on these',
+  some: (count: number): string =>
+    `${count} ${count === 1 ? 'piece has' : 'pieces have'} nobody’s name on ${count === 1 ? 'it' : 'them'}`,
   hint: 'They count for nobody until a note says whose they are.',
   its: (name: string): string => `It is ${name}’s`,
 } as const;

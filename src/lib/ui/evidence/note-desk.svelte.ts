@@ -14,20 +14,29 @@ export interface NoteWish {
   readonly replaces: EntryId | null;
 }
 
+export interface NoteDeed {
+  readonly skill: SkillId;
+  readonly did: 'written' | 'taken-back';
+}
+
 /** Where on the page a note is being written: one at a time. */
 export class NoteDesk {
   /** Empty while none is. */
   place = $state('');
   wish = $state.raw<NoteWish | null>(null);
+  /** What was done last with a note; the card of its skill stays open. */
+  lastDeed = $state.raw<NoteDeed | null>(null);
 
   open(place: string, wish: NoteWish): void {
     this.place = place;
     this.wish = wish;
   }
 
-  close(): void {
+  /** With what was done; null where the form was left. */
+  close(deed: NoteDeed | null): void {
     this.place = '';
     this.wish = null;
+    this.lastDeed = deed ?? this.lastDeed;
   }
 }
 
