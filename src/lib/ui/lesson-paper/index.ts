@@ -1,1 +1,2 @@
 export { default as LessonPaperPage } from './LessonPaperPage.svelte';
+export { default as FittedPicture } from './FittedPicture.svelte';
