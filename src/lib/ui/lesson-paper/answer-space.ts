@@ -26,6 +26,8 @@ export interface AnswerBlank {
 export const answerSpace = (question: LessonQuestion): AnswerSpace => {
   if (question.kind === 'own') return { blanks: [], lines: 1, choices: [] };
   const { answer, level, template } = question.question;
+  // Beside its practice graph lines are short.
+  if (template === 'H6') return { blanks: [], lines: 4, choices: [] };
   const more = level === 'beyond' || level === 'behind' ? 1 : 0;
   if (template === 'H9') return { blanks: [], lines: 0, choices: offered(question.question) };
   const blanks =

@@ -9,6 +9,25 @@ export interface GrownUpRoom {
   readonly overFirstMm: number;
 }
 
+export interface GrownUpPages {
+  readonly pages: PackedPages;
+  /** Whether the questions begin a page. */
+  readonly areQuestionsApart: boolean;
+}
+
+/**
+ * Of ways to set the same parts, the one with fewest pages; of those one whose questions begin a
+ * page; of those the first. Null where there is none.
+ */
+export const bestPages = <Way extends GrownUpPages>(ways: readonly Way[]): Way | null => {
+  const costOf = ({ pages, areQuestionsApart }: Way): number =>
+    2 * pages.length + (areQuestionsApart ? 0 : 1);
+  return ways.reduce<Way | null>(
+    (best, way) => (best && costOf(best) <= costOf(way) ? best : way),
+    null,
+  );
+};
+
 /** White between one part and the next. */
 export const grownUpGapMm = 2.6;
 export const gapOver = (block: GrownUpBlock): number => (goesOn(block) ? 0 : grownUpGapMm);
@@ -20,7 +39,7 @@ export const gapOver = (block: GrownUpBlock): number => (goesOn(block) ? 0 : gro
 export function grownUpPages(
   blocks: readonly GrownUpBlock[],
   { heightMm, columnMm, overFirstMm }: GrownUpRoom,
-): PackedPages {
+): GrownUpPages {
   const packed = (areQuestionsApart: boolean): PackedPages =>
     packBlocks(
       blocks.map((block) => ({
@@ -35,5 +54,7 @@ export function grownUpPages(
       },
     );
   const [apart, flowing] = [packed(true), packed(false)];
-  return apart.length > flowing.length ? flowing : apart;
+  return apart.length > flowing.length
+    ? { pages: flowing, areQuestionsApart: false }
+    : { pages: apart, areQuestionsApart: true };
 }

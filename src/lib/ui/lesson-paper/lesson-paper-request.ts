@@ -1,5 +1,4 @@
 import { drawingLevels, type DrawingLevel } from '#core/graphs';
-import { isId, type LessonId } from '#core/journal';
 import { isPaperSize, type PaperSizeName } from '#ui/paper';
 
 /** The sheets a lesson has on paper. */
@@ -8,7 +7,6 @@ export type SheetGroup = (typeof sheetGroups)[number];
 
 /** What the address of the page asks to have on paper. What it does not say is left open. */
 export interface LessonPaperRequest {
-  readonly lesson: LessonId | null;
   readonly size: PaperSizeName | null;
   /** In their own order; all of them where the address names none. */
   readonly groups: readonly SheetGroup[];
@@ -17,16 +15,14 @@ export interface LessonPaperRequest {
 }
 
 /**
- * Reads the address: `lesson` (an id), `size`, `frame` (a drawing level) and `sheets` (`child`,
+ * Reads the address: `size`, `frame` (a drawing level) and `sheets` (`child`,
  * `grown-up` and `words`, with commas between). Anything else is passed over.
  */
 export const lessonPaperRequest = (search: URLSearchParams): LessonPaperRequest => {
-  const lesson = search.get('lesson');
   const size = search.get('size');
   const asked = search.get('sheets')?.split(',') ?? [];
   const groups = sheetGroups.filter((group) => asked.includes(group));
   return {
-    lesson: lesson !== null && isId(lesson) ? (lesson as LessonId) : null,
     size: isPaperSize(size) ? size : null,
     groups: groups.length > 0 ? groups : sheetGroups,
     frame: drawingLevels.find((level) => level === search.get('frame')) ?? null,
