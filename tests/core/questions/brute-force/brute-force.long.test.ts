@@ -40,7 +40,7 @@ const tableOf = (howOften: HowOften): string =>
 
 describe(
   'ten thousand made-up journals, read anew from their entries',
-  { timeout: 300_000 },
+  { timeout: 600_000 },
   () => {
     let read: ReturnType<typeof readAll> | undefined;
     const allRead = () => (read ??= readAll());

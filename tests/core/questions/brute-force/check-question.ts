@@ -121,14 +121,23 @@ const givenAway = (question: AskedQuestion): readonly string[] => {
   const found: string[] = [];
   const number = answer.kind === 'count' || answer.kind === 'length' ? numbersIn(answer)[0]! : null;
   if (number === 0) found.push('the answer is 0');
-  const text = answer.kind === 'between' ? answerText(answer.low) : answerText(answer);
+  const texts = partsOf(answer).map(answerText);
   for (const words of [questionText(question), easierText(question)]) {
-    if (template !== 'H9' && text !== '' && stands(text, words)) found.push(`told in: ${words}`);
+    const isTold = texts.some((text) => text !== '' && stands(text, words));
+    if (template !== 'H9' && isTold) found.push(`told in: ${words}`);
     if (number !== null && numbersWrittenIn(words).includes(number)) {
       found.push(`${number} is written in: ${words}`);
     }
   }
   return found;
+};
+
+/** An answer, and whatever in it would give it away: its ends, and each of its days. */
+const partsOf = (answer: Told): readonly Told[] => {
+  if (answer.kind === 'between') return [answer, answer.low, answer.high];
+  if (answer.kind === 'days') return answer.days.map((day) => ({ kind: 'day', day }));
+  if (answer.kind !== 'interval') return [answer];
+  return [answer.from, answer.to].map((day) => ({ kind: 'day', day }));
 };
 
 /** Not as a part of another word or number. */

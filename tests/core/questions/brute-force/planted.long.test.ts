@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { questionIds } from '#core/questions';
 import { madeLog } from './made-log';
+import { kindsShown } from './raw-tables';
 import { plantedInQuestions, plantedInReading } from './planted';
 import { askedOf, lineOf, wrongOf } from './whole-reading';
 
@@ -9,13 +10,13 @@ const seeds = Array.from({ length: 400 }, (_, index) => index + 1);
 const logs = seeds.map(madeLog);
 const asked = logs.flatMap((log) => askedOf(log));
 
-describe('the reader of raw entries', { timeout: 60_000 }, () => {
+describe('the reader of raw entries', { timeout: 120_000 }, () => {
   it('has nothing against what is asked of these logs as they are', () => {
     expect(logs.flatMap((log) => wrongOf(log.seed, askedOf(log))).map(lineOf)).toEqual([]);
   });
 });
 
-describe('the reader of raw entries finds out', { timeout: 60_000 }, () => {
+describe('the reader of raw entries finds out', { timeout: 120_000 }, () => {
   it.each(Object.entries(plantedInQuestions))('%s', (_, plant) => {
     const planted = asked.flatMap(({ asking, question }) => {
       const changed = plant(question);
@@ -29,6 +30,21 @@ describe('the reader of raw entries finds out', { timeout: 60_000 }, () => {
   it.each(Object.entries(plantedInReading))('%s', (name, meddling) => {
     const found = logs.slice(0, 250).flatMap((log) => wrongOf(log.seed, askedOf(log, meddling)));
     expect({ name, isFoundOut: found.length >= 5 }).toEqual({ name, isFoundOut: true });
+  });
+
+  it('questions of an older child asked of a younger one, where the kinds are too many', () => {
+    const planted = asked
+      .filter(({ asking: { stage, told } }) => stage === 'grade-3' && told === null)
+      .filter(({ asking }) => kindsShown(asking).length > 4)
+      .map(({ asking, question }) => ({
+        asking: { ...asking, stage: 'grade-2' } as const,
+        question,
+      }));
+    expect(planted.length).toBeGreaterThanOrEqual(10);
+    const missed = planted.filter(
+      (each) => !wrongOf(0, [each])[0]?.wrong.includes('more kinds than the stage has'),
+    );
+    expect(missed).toEqual([]);
   });
 
   it('every answer that is a number, a day or an order, in every template that has one', () => {

@@ -142,7 +142,4 @@ export const plantedInReading: Readonly<Record<string, Meddling>> = {
   'numbers of a wider range': {
     facts: (facts) => ({ ...facts, ranges: ['G1', 'G2a', 'G2b', 'G2c', 'G3'] }),
   },
-  'more kinds than the stage has': {
-    facts: (facts) => ({ ...facts, stage: 'grade-3' }),
-  },
 };
