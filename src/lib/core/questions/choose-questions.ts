@@ -3,6 +3,7 @@ import { questionsOf } from './every-template';
 import type { LessonFacts } from './lesson-facts';
 import { levels, type AskedQuestion, type Level } from './question';
 import { isTelling } from './telling';
+import { thingsIn } from './things-in';
 
 /** The questions of a lesson, and what the log could not give. */
 export interface ChosenQuestions {
@@ -21,8 +22,9 @@ const wantedByLevel: Readonly<Record<Level, number>> = { ...mostByLevel, beyond:
 /**
  * Chooses the questions of a lesson: two to read, three between, one or two beyond, one behind, of
  * different templates, none of which tells the answer of another, and one at least about the whole
- * set where the log has such a question. The same seed chooses the same questions. Fewer are chosen
- * where fewer are possible, and `missing` says so.
+ * set where the log has such a question. Of the ways to ask a template the one is chosen whose days,
+ * kinds, plants and numbers were asked about least. The same seed chooses the same questions. Fewer
+ * are chosen where fewer are possible, and `missing` says so.
  *
  * @param seed a whole number
  * @example
@@ -31,12 +33,7 @@ const wantedByLevel: Readonly<Record<Level, number>> = { ...mostByLevel, beyond:
 export const chooseQuestions = (facts: LessonFacts, seed: number): ChosenQuestions => {
   const random = seededRandom(seed);
   const possible = shuffledByTemplate(questionsOf(facts), random);
-  const whole = possible.flatMap((ways) => ways.filter(({ wholeSet }) => wholeSet).slice(0, 1));
-  const first = whole.length > 0 ? [oneOf(whole, random)] : [];
-  const chosen = levels.reduce<readonly AskedQuestion[]>(
-    (before, level) => withLevel(before, possible, level),
-    first,
-  );
+  const chosen = withWholeSet(possible, random);
   const ofLevel = (level: Level) => chosen.filter((question) => question.level === level);
   return {
     ...{ read: ofLevel('read'), between: ofLevel('between') },
@@ -48,9 +45,25 @@ export const chooseQuestions = (facts: LessonFacts, seed: number): ChosenQuestio
   };
 };
 
+/** As they come, or begun with one about the whole set where there would be none. */
+const withWholeSet = (possible: Possible, random: Random): readonly AskedQuestion[] => {
+  const begunWith = (first: readonly AskedQuestion[]) =>
+    scarcestFirst.reduce((before, level) => withLevel(before, possible, level), first);
+  const chosen = begunWith([]);
+  const whole = possible.flatMap((ways) => ways.find((way) => way.wholeSet) ?? []);
+  const isThere = whole.length === 0 || chosen.some((each) => each.wholeSet);
+  return isThere ? chosen : begunWith([oneOf(whole, random)]);
+};
+
+/** Templates, each with its ways to be asked. */
+type Possible = readonly (readonly AskedQuestion[])[];
+
+/** What can be read is plenty, so it gives way to what is asked further on. */
+const scarcestFirst: readonly Level[] = ['beyond', 'behind', 'between', 'read'];
+
 const withLevel = (
   before: readonly AskedQuestion[],
-  possible: readonly (readonly AskedQuestion[])[],
+  possible: Possible,
   level: Level,
 ): readonly AskedQuestion[] =>
   possible
@@ -58,18 +71,24 @@ const withLevel = (
     .reduce((chosen, ways) => {
       const isFull = chosen.filter((each) => each.level === level).length >= mostByLevel[level];
       const isAsked = chosen.some(({ template }) => template === ways[0]?.template);
-      if (isFull || isAsked) return chosen;
-      const way = ways.find(
-        (each) => !chosen.some((other) => isTelling(each, other) || isTelling(other, each)),
-      );
+      const way = isFull || isAsked ? undefined : leastAlike(ways, chosen);
       return way ? [...chosen, way] : chosen;
     }, before);
 
+/** Of the ways that tell nothing and are told by nothing, the one with the least in common. */
+const leastAlike = (
+  ways: readonly AskedQuestion[],
+  chosen: readonly AskedQuestion[],
+): AskedQuestion | undefined => {
+  const said = new Set(chosen.flatMap(thingsIn));
+  return ways
+    .map((way) => ({ way, common: thingsIn(way).filter((thing) => said.has(thing)).length }))
+    .toSorted((one, other) => one.common - other.common)
+    .find(({ way }) => !chosen.some((each) => isTelling(way, each) || isTelling(each, way)))?.way;
+};
+
 /** Templates in a random order, each with its ways in a random order. */
-const shuffledByTemplate = (
-  questions: readonly AskedQuestion[],
-  random: Random,
-): readonly (readonly AskedQuestion[])[] => {
+const shuffledByTemplate = (questions: readonly AskedQuestion[], random: Random): Possible => {
   const waysById = new Map<string, AskedQuestion[]>();
   for (const question of questions) {
     const ways = waysById.get(question.template);

@@ -21,7 +21,6 @@ export const whatCouldTrickReader: QuestionTemplate = {
       },
       answer: anIdea(`flaw-${flaw}`),
       slips: [ideaSlip('neatness')],
-      wholeSet: true,
     });
   },
 };

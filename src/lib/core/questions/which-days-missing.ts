@@ -14,7 +14,7 @@ const about = {
 /**
  * R8: which days have no number. Only blank and missed days count: where a day says something else
  * (not up yet, a trace, a total of several days) it is not clear what "no number" means, and the
- * question is not asked.
+ * question is not asked. It takes a look at the whole log.
  */
 export const whichDaysMissing: QuestionTemplate = {
   ...about,
@@ -33,6 +33,7 @@ export const whichDaysMissing: QuestionTemplate = {
         answer: { kind: 'days', days: inside.map(({ day }) => day) },
         slips: [{ told: aLength(0, table), shows: 'blank-is-zero' }],
         fits: reading(inside.length),
+        wholeSet: true,
       });
     });
   },

@@ -21,8 +21,7 @@ export const betweenWords: WordsById = {
   },
   C2: {
     ask: (blank, question) => muchMore(blank, question),
-    easier: (blank) =>
-      `Find ${blank('less')} and ${blank('more')}. Draw the jump from the small number up.`,
+    easier: (_, { blanks }) => `Find ${bothEnds(blanks)}. Draw the jump from the small number up.`,
     stretch: () => 'Write it with an empty box. Start with the small number.',
   },
   C3: {
@@ -158,10 +157,19 @@ const hasHalves = (each: Told | undefined): boolean =>
   each?.kind === 'count' && each.count % 2 === 0;
 
 const muchMore = (blank: Blank, question: AskedQuestion): string => {
-  const ends = `Look at ${blank('less')} and ${blank('more')}.`;
+  const ends = `Look at ${bothEnds(question.blanks)}.`;
   const form = formOf(question);
   if (form === 'rain') return `${ends} How much more rain fell on the wetter day?`;
   if (form === 'shadow') return `${ends} How much longer is the longer shadow?`;
   const word = blank('measured') === 'height' ? 'taller' : 'longer';
   return `${ends} That is ${blank('gap')}. How much ${word} did ${blank('plant')} get?`;
+};
+
+/** As they come in time, so that nobody hears which of them is more. */
+const bothEnds = ({ less, more }: AskedQuestion['blanks']): string => {
+  if (!less || !more) return '';
+  const key = (told: Told): string =>
+    told.kind === 'day' ? told.day : told.kind === 'time' ? told.time : '';
+  const [first, last] = key(less) < key(more) ? [less, more] : [more, less];
+  return `${answerText(first)} and ${answerText(last)}`;
 };
