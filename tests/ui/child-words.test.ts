@@ -3,6 +3,7 @@ import { civilDay } from '#core/calendar';
 import { latestChange, rainTotals, shadowDays } from '#core/growth';
 import { graphKinds, kindTally, type MistakeId } from '#core/graphs';
 import { helperLengths, quantities } from '#core/journal';
+import { wordIds } from '#core/lessons';
 import type { ParseErrorKind } from '#core/measure';
 import { questionsOf } from '#core/questions';
 import type { EntryQuestion, Series, StillInInches } from '#core/series';
@@ -15,6 +16,7 @@ import {
   childShadowWords,
 } from '#ui/growth-words';
 import { easierText, ideaText, questionText, stretchText } from '#ui/ladder-words';
+import { sentenceStarter, wonderQuestions, wordText } from '#ui/lesson-words';
 import {
   everyChildCaution,
   extraWords,
@@ -48,10 +50,12 @@ import { paperTaskWords } from '../../src/lib/ui/ruler-lessons/paper-task-words'
 import * as slipWords from '../../src/lib/ui/ruler-lessons/slip-words';
 import { pointsOn } from '../core/growth/log-points';
 import { seriesWith, shadowSeries } from '../core/graphs/small-series';
+import { lessonsOfMany } from '../core/questions/lessons-of-many';
 import { sampleLessons } from '../core/questions/lessons-of-sample';
 import { gradeOf, sentencesOf, syllablesIn, wordsOf } from '../readability';
 import { aheadSaid } from './ahead/ahead-said';
 import { fairTestSaid } from './fair-test/fair-test-said';
+import { talkSaid } from './talk/talk-said';
 
 const today = civilDay('2026-03-13');
 const deeds = [
@@ -141,6 +145,25 @@ const readIdeaKeys = [
   ...['cross-is-a-unit', 'cross-is-a-day-name', 'dry-is-read-blank-is-not', 'both-mean-no-rain'],
 ];
 
+const furtherIdeaKeys = [
+  ...['probably-not-yet', 'might-be-as-tall', 'seasons-and-chance', 'plants-slow-down'],
+  ...['similar-not-same', 'longer-and-further-round', 'shorter-and-further-round', 'soil-line'],
+  ...['we-missed-it', 'both-careful', 'smaller-unit', 'one-difference', 'planned-difference'],
+  ...['second-difference', 'planned-the-same', 'flaw-P3', 'flaw-B7', 'flaw-L4', 'flaw-T6'],
+  ...['look-at-leaves-and-colour', 'our-place-these-dates', 'honest-record', 'a-wish'],
+  ...['midpoint-as-fact', 'sure-of-it', 'nothing-changes', 'straight-on', 'exactly-the-same'],
+  ...['one-number', 'same-place', 'one-exact-day', 'bottom-of-pot', 'did-not-grow'],
+  ...['it-was-nothing', 'older-is-right', 'bigger-unit', 'the-plants', 'neatness'],
+  ...['taller-is-healthier', 'everywhere', 'forgot-to-erase'],
+];
+
+/** What the ladder asks of the made-up notebook and of many made-up journals. */
+const everyAsked = [...Object.values(sampleLessons), ...lessonsOfMany(250)].flatMap(questionsOf);
+const saidOf = (templates: RegExp): readonly string[] =>
+  everyAsked
+    .filter(({ template }) => templates.test(template))
+    .flatMap((question) => [questionText, easierText, stretchText].map((text) => text(question)));
+
 /**
  * Every catalogue of words that a child reads: one line each. The value is the catalogue itself
  * (every text in it is read), or a list of what its functions say.
@@ -190,6 +213,7 @@ const catalogues: Readonly<Record<string, unknown>> = {
   'after the reading': [afterWords, afterWords.sealOpensWords(cm12, cm12), todayWords],
   'a guess for later': aheadSaid,
   'a fair test': fairTestSaid,
+  'talking about a graph': talkSaid,
   'the components themselves': saidInComponents,
   growth: [
     ...[grown([4, 9]), grown([4, 4]), grown([9, 4]), grown([3, 5], 'in'), grown([4]), grown([])],
@@ -227,13 +251,11 @@ const catalogues: Readonly<Record<string, unknown>> = {
       ),
     ),
   ],
-  'questions to read and between': [
-    ...Object.values(sampleLessons)
-      .flatMap((facts) => questionsOf(facts))
-      .filter(({ template }) => /^[RC]/.test(template))
-      .map((question) => [questionText, easierText, stretchText].map((text) => text(question))),
-    readIdeaKeys.map(ideaText),
-  ],
+  'questions to read': [saidOf(/^R/), readIdeaKeys.map(ideaText)],
+  'questions between': saidOf(/^C/),
+  'questions beyond': [saidOf(/^Y/), furtherIdeaKeys.map(ideaText)],
+  'questions behind': saidOf(/^H/),
+  'a lesson': [sentenceStarter, wonderQuestions, wordIds.map((id) => wordText(id).says)],
   'ruler lessons': [...[lessonWords, howWords.map(({ text }) => text), slipWords, paperTaskWords]],
 };
 
