@@ -84,7 +84,7 @@ describe('an answer that is a number', () => {
       await page.getByRole('radio', { name: 'cm' }).click();
       await say.click();
     }
-    await page.getByRole('button', { name: 'Look together' }).click();
+    await page.getByRole('button', { name: 'With my grown-up' }).click();
     await page.getByText('For the grown-up').click();
     await expect.element(page.getByText(answerText(question.answer)).first()).toBeVisible();
     await page.getByRole('button', { name: 'We looked together' }).click();
