@@ -6,6 +6,7 @@ import type { IconName } from '#ui/icons';
 export const reviewWords = {
   name: 'A few things to try',
   place: (at: number, all: number): string => `Thing ${at} of ${all}`,
+  paper: 'On paper',
   practice: 'Practice numbers, not ours',
   fromLog: 'From our log',
   skip: 'Skip this one',
