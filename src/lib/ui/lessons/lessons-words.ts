@@ -67,6 +67,10 @@ const missingOne = (missing: LessonMissing, source: TableSource): string => {
       return 'A second plant with numbers of its own.';
     case 'no-fair-test':
       return 'A plan of the test: what is different, and what is kept the same.';
+    case 'open-doubts':
+      return missing.have === 1
+        ? 'One number that looks odd is to be settled first: see the log.'
+        : `${missing.have} numbers that look odd are to be settled first: see the log.`;
     default:
       return missingWords(missing);
   }

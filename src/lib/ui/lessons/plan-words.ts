@@ -10,6 +10,7 @@ export const planWords = {
   title: 'Name of the lesson',
   keepTitle: 'Keep this name',
   planTitle: 'The plan’s own name again',
+  beforeHeading: 'Before you begin',
   partsHeading: 'The lesson, part by part',
   besideHeading: 'Beside you',
   nextSitting: 'Second sitting. Another day is good.',
