@@ -2,13 +2,14 @@ import { describe, expect, it } from 'vitest';
 import { civilDay } from '#core/calendar';
 import {
   foldEntries,
+  stages,
   type EntryDraft,
   type EntryId,
   type JournalEntry,
   type Notebook,
   type SpecimenId,
 } from '#core/journal';
-import { lessonOf, otherQuestions, type Lesson } from '#core/lessons';
+import { lessonOf, otherQuestions, purposesReady, type Lesson } from '#core/lessons';
 import { isTelling, questionsOf, type AskedQuestion } from '#core/questions';
 import { inCm, sampleChoice } from '../graphs/sample-logs';
 import { anId, read } from '../journal/entries';
@@ -71,6 +72,31 @@ describe('a lesson that was made', () => {
       expect(later.plan).toEqual(monday.plan);
     }
   });
+
+  it('comes back out of the journal as it was made, whatever it is for', () => {
+    const sample = foldEntries(sampleEntries);
+    const today = civilDay('2026-05-01');
+    let found = 0;
+    for (const investigation of sample.investigations.keys()) {
+      for (const stage of stages) {
+        const offers = purposesReady(sample, { investigation }, stage, today);
+        for (const { purpose, choice, missing } of offers) {
+          if (missing.length > 0) continue;
+          found += 1;
+          const wish = { purpose: purpose.id, minutes: 30, seed: 4 } as const;
+          const make = { on: today, graph: purpose.graph, stage, choice, wish };
+          const lesson = lessonIn(madeIn(make));
+          const { read: reads, between, beyond, behind } = lesson.plan.questions;
+          expect(asked(lesson)).toEqual([...reads, ...between, ...beyond, ...behind]);
+          expect(lesson.withdrawn).toEqual([]);
+          // A shadow by the hour is beyond 20, so that grade 1 is asked one question only.
+          expect(asked(lesson).length).toBeGreaterThan(0);
+        }
+      }
+    }
+    expect(found).toBeGreaterThan(30);
+    // Some thirty-five lessons, each made and read again.
+  }, 30_000);
 
   it('is not changed by its own opener, read on the same day, nor by a day written in late', () => {
     const monday = lessonIn(madeIn(bars));

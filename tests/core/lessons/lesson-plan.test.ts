@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { GraphKind } from '#core/graphs';
-import { lessonMinutes, stages, type Stage } from '#core/journal';
+import { lessonMinutes, stages, type Quantity, type Stage } from '#core/journal';
 import { lessonPlanOf, minutesOf, practiceExample, purposesReady } from '#core/lessons';
 import { lessonFactsOf } from '#core/questions';
 import { sampleNotebook, sampleToday } from '../graphs/sample-logs';
@@ -61,6 +61,67 @@ describe('a lesson', () => {
     const again = practiceExample({ ...facts, table: made.table }, 7);
     expect(again.seed).not.toBe(7);
     expect(again.table).not.toEqual(made.table);
+  });
+
+  it('tells the cautions of what is done in it, the gravest first', () => {
+    const cautionsOf = (quantity: Quantity, graph: GraphKind, putAway = new Map()) => {
+      const { id } = investigations.find((each) => each.quantity === quantity)!;
+      const [offer] = purposesReady(
+        sampleNotebook,
+        { investigation: id },
+        'grade-2',
+        sampleToday,
+      ).filter(({ purpose }) => purpose.graph === graph);
+      const facts = {
+        ...factsOf(offer!.choice, graph, 'grade-2'),
+        notebook: { ...sampleNotebook, cautionsPutAway: putAway },
+      };
+      const wish = { purpose: offer!.purpose.id, minutes: 30, seed: 1 } as const;
+      return lessonPlanOf(facts, wish).cautions;
+    };
+    expect(cautionsOf('shadow', 'line-graph')).toEqual(['sun', 'thunder', 'outdoors']);
+    expect(cautionsOf('rain', 'line-plot')).toEqual(['thunder', 'water', 'outdoors']);
+    // Counters may be beans.
+    expect(cautionsOf('rain', 'picture-graph')).toEqual([
+      ...(['thunder', 'beans', 'water', 'small-parts', 'outdoors'] as const),
+    ]);
+    expect(cautionsOf('plant-height', 'line-graph')).toEqual([]);
+    expect(cautionsOf('plant-height', 'picture-graph')).toEqual(['beans', 'small-parts']);
+    const rested = new Map([
+      ...(['beans', 'thunder', 'outdoors'] as const).map((each) => [each, sampleToday] as const),
+    ]);
+    expect(cautionsOf('rain', 'picture-graph', rested)).toEqual([
+      'thunder',
+      'water',
+      'small-parts',
+    ]);
+  });
+
+  it('asks what it is for, where the log has such a question', () => {
+    const { id } = investigations.find(({ quantity }) => quantity === 'plant-height')!;
+    const wanted = { 'how-much-taller': ['C2'], 'fair-test-of-two': ['C13', 'H5'] } as const;
+    for (const [purpose, templates] of Object.entries(wanted)) {
+      const offer = purposesReady(
+        sampleNotebook,
+        { investigation: id },
+        'grade-2',
+        sampleToday,
+      ).find((each) => each.purpose.id === purpose)!;
+      const facts = factsOf(offer.choice, offer.purpose.graph, 'grade-2');
+      for (const seed of [1, 2, 3, 4, 5]) {
+        for (const minutes of lessonMinutes) {
+          const plan = lessonPlanOf(facts, { purpose: offer.purpose.id, minutes, seed });
+          const { read, between, beyond, behind } = plan.questions;
+          const all = [...read, ...between, ...beyond, ...behind];
+          const ids = (minutes === 20 ? [...all, ...plan.spare] : all).map(
+            ({ template }) => template,
+          );
+          expect(ids).toEqual(expect.arrayContaining([...templates]));
+          expect(new Set(ids).size).toBe(ids.length);
+          if (minutes === 20) expect(between[0]?.template).toBe(templates[0]);
+        }
+      }
+    }
   });
 
   it('is given in two sittings in grade 1', () => {

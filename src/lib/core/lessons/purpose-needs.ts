@@ -1,7 +1,14 @@
 import type { CivilDay } from '#core/calendar';
-import type { Missing, TableChoice } from '#core/graphs';
+import type { Missing, TableChoice, TableSource } from '#core/graphs';
 import type { Notebook } from '#core/journal';
-import { estimatesOf, fairTestOf, isAnswered, rulerPairs, seriesOf } from '#core/series';
+import {
+  estimatesOf,
+  fairTestOf,
+  isAnswered,
+  openDoubts,
+  rulerPairs,
+  seriesOf,
+} from '#core/series';
 import type { LessonPurpose, PurposeNeed } from './lesson-purpose';
 
 /** What is missing for a lesson: for its graph, or of what its purpose needs of the log. */
@@ -16,7 +23,9 @@ export type LessonMissing =
   /** Two logs with numbers, for a test of two. */
   | { readonly kind: 'one-log' }
   /** Nobody planned what is to be different and what is kept the same. */
-  | { readonly kind: 'no-fair-test' };
+  | { readonly kind: 'no-fair-test' }
+  /** Numbers that the counts hang on may be slips: until they are settled, nothing is asked. */
+  | { readonly kind: 'open-doubts'; readonly have: number };
 
 /**
  * What a purpose still lacks with a table, beside what its graph lacks. Not part of the public
@@ -27,7 +36,28 @@ export const lacksOf = (
   choice: TableChoice,
   notebook: Notebook,
   today: CivilDay,
-): readonly LessonMissing[] => (needs ? lacks[needs]({ choice, notebook, today }) : []);
+): readonly LessonMissing[] => {
+  const material = { choice, notebook, today };
+  const doubted = hangsOnReadings.has(choice.source) ? doubtsIn(material) : 0;
+  return [
+    ...(needs ? lacks[needs](material) : []),
+    ...(doubted > 0 ? [{ kind: 'open-doubts' as const, have: doubted }] : []),
+  ];
+};
+
+/** Counts of days that one number can move from one kind to another. */
+const hangsOnReadings: ReadonlySet<TableSource> = new Set(['wet-days', 'growth-days']);
+
+const doubtsIn = (material: Material): number => {
+  const { choice, notebook, today } = material;
+  const all = [...notebook.specimens.values()]
+    .filter(({ investigation }) => investigation === choice.investigation)
+    .flatMap(({ id }) => seriesOf(notebook, id, today) ?? []);
+  const doubted = seriesIn(material)
+    .flatMap((series) => openDoubts(notebook, series, all))
+    .filter(({ reading }) => reading.day >= choice.from && reading.day <= choice.to);
+  return new Set(doubted.map(({ reading }) => reading.id)).size;
+};
 
 /** Two heights on both sides, and three guesses, make a talk (common practice, no source). */
 const fewestPairs = 2;
