@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { questionIds, type QuestionId } from '#core/questions';
 import { stages, type Stage } from '#core/journal';
 import { madeLog } from './made-log';
-import { askedOf, lineOf, wrongOf } from './whole-reading';
+import { askedOf, lineOf, withOffers, wrongOf } from './whole-reading';
 
 const logsRead = 10_000;
 
@@ -47,6 +47,18 @@ describe(
 
     it('have every answer of every question as the program has it, and every rule kept', () => {
       expect(allRead().wrong).toEqual([]);
+    });
+
+    it('have them so in every graph that the program offers, of every hundredth journal', () => {
+      const wrong: string[] = [];
+      let questions = 0;
+      for (let seed = 100; seed <= logsRead; seed += 100) {
+        const asked = askedOf(withOffers(madeLog(seed)));
+        questions += asked.length;
+        wrong.push(...wrongOf(seed, asked).map(lineOf));
+      }
+      expect(wrong).toEqual([]);
+      expect(questions).toBeGreaterThan(4000);
     });
 
     it('ask every one of the 44 templates, as often as their golden file says', async () => {

@@ -6,6 +6,7 @@ import { answersBeyond } from './answers-beyond';
 import { answersRead, type Answerer } from './answers-read';
 import type { RawAsking } from './raw-asking';
 import { kindsShown } from './raw-tables';
+import { slipsMeantOtherwise } from './slip-meaning';
 import { inUnitsOf, said, type Length, type Sum } from './reckoned';
 
 const answerers: Readonly<Record<AskedQuestion['template'], Answerer>> = {
@@ -20,6 +21,7 @@ export const wrongIn = (asking: RawAsking, question: AskedQuestion): readonly st
     ...wrongRange(asking, question, sums),
     ...wrongNumbers(asking, question),
     ...wrongSlips(question),
+    ...slipsMeantOtherwise(question, sums),
     ...givenAway(question),
     ...tooManyKinds(asking),
   ];

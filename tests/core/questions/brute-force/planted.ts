@@ -79,6 +79,13 @@ export const plantedInQuestions: Readonly<Record<string, Planted>> = {
     question.range === 'G2a' ? { ...question, range: 'G2b' } : null,
   'a range of an older child': (question) =>
     question.range === 'G3' ? null : { ...question, range: 'G3' },
+  'a slip that is not what it is called': (question) => {
+    const slips = question.slips.flatMap((slip) => {
+      const told = slip.shows === 'larger-value' ? next(slip.told) : null;
+      return told ? [{ ...slip, told }] : [];
+    });
+    return slips.length > 0 ? { ...question, slips } : null;
+  },
   'a slip no child of the stage can say': (question) => ({
     ...question,
     slips: [...question.slips, { told: { kind: 'count', count: 1001, of: '' }, shows: 'added' }],

@@ -1,6 +1,8 @@
+import { tableChoicesOf } from '#core/graphs';
 import { foldEntries } from '#core/journal';
 import { lessonFactsOf, questionsOf, type AskedQuestion, type LessonFacts } from '#core/questions';
 import { wrongIn } from './check-question';
+import { madeInvestigation } from './journal-writer';
 import { madeLog, type AskedGraph, type MadeLog } from './made-log';
 import type { RawAsking } from './raw-asking';
 import { rawLogOf, type RawLog } from './raw-log';
@@ -30,6 +32,18 @@ export const askedOf = (log: MadeLog, meddling: Meddling = {}): readonly AskedOf
     const asking = askingOf(log, raw, asked, labels, facts.value.right.keyValue);
     return questionsOf(changed(facts.value)).map((question) => ({ asking, question }));
   });
+};
+
+/** The same log, with every graph that the program itself offers of it today. */
+export const withOffers = (log: MadeLog): MadeLog => {
+  const notebook = foldEntries(log.entries);
+  const about = { investigation: madeInvestigation };
+  const asks = tableChoicesOf(notebook, about, log.stage, log.today).flatMap(({ variants }) =>
+    variants.flatMap(({ choice, graphs }) =>
+      graphs.filter(({ missing }) => missing.length === 0).map(({ graph }) => ({ choice, graph })),
+    ),
+  );
+  return { ...log, asks };
 };
 
 const askingOf = (
