@@ -69,6 +69,7 @@ describe('a worked example', () => {
       const examples = examplesOf(feature);
       for (const { drawing, right } of examples) {
         expect(lookAtDrawing(right, drawing).mistakes).toEqual([]);
+        expect(drawing.title).not.toMatch(/\bour\b/i);
       }
       expect(
         new Set(examplesOf(feature).map((each) => JSON.stringify(numbers(each)))).size,

@@ -1,13 +1,19 @@
 import {
   drawRight,
   rightGraphOf,
+  withTitle,
   type Drawing,
   type GraphTable,
   type RightGraph,
 } from '#core/graphs';
 import type { MarkId } from '#core/measure';
 import type { LessonFacts } from '#core/questions';
-import { practiceStory, type PracticeStory, type PracticeTold } from './practice-story';
+import {
+  practiceStory,
+  type PracticeStory,
+  type PracticeStoryId,
+  type PracticeTold,
+} from './practice-story';
 import { teachingOf, type FeatureId } from './teaching-of';
 
 /** A worked example on made-up numbers: "practice numbers, not ours". */
@@ -39,13 +45,25 @@ export const practiceExample = (
     if (numbersOf(made.table) === numbersOf(table)) continue;
     const right = rightGraphOf(graph, made.table, stage);
     if (!right.ok) throw new Error(`Practice numbers make no ${graph}: ${right.error.kind}`);
-    const drawing = drawRight(right.value);
+    const drawing = withTitle(drawRight(right.value), titles[made.story]);
     return { isPractice: true, seed: seed + tried, ...made, right: right.value, drawing };
   }
   throw new Error('No practice numbers differ from these');
 };
 
 const mostTries = 20;
+
+/** A right drawing calls its numbers ours, and these are not. */
+const titles: Readonly<Record<PracticeStoryId, string>> = {
+  toys: 'Toys on the shelf',
+  towers: 'How tall the towers are',
+  snowman: 'How tall the snowman was',
+  'two-snowmen': 'How tall the two snowmen were',
+  'tower-by-day': 'How tall the tower was',
+  ribbons: 'How long the ribbons are',
+  pencils: 'How long the pencils are',
+  'cut-ribbons': 'How long the ribbons are',
+};
 
 const toldOf = (
   { table, right }: Pick<LessonFacts, 'table' | 'right'>,
