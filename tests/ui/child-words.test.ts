@@ -55,6 +55,7 @@ import { sampleLessons } from '../core/questions/lessons-of-sample';
 import { gradeOf, sentencesOf, syllablesIn, wordsOf } from '../readability';
 import { aheadSaid } from './ahead/ahead-said';
 import { fairTestSaid } from './fair-test/fair-test-said';
+import { reviewSaid } from './review/review-said';
 import { talkSaid } from './talk/talk-said';
 
 const today = civilDay('2026-03-13');
@@ -213,6 +214,7 @@ const catalogues: Readonly<Record<string, unknown>> = {
   'after the reading': [afterWords, afterWords.sealOpensWords(cm12, cm12), todayWords],
   'a guess for later': aheadSaid,
   'a fair test': fairTestSaid,
+  'the daily review': reviewSaid,
   'talking about a graph': talkSaid,
   'the components themselves': saidInComponents,
   growth: [
