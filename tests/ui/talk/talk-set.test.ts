@@ -28,6 +28,7 @@ import {
 const today = civilDay('2026-05-02');
 const notebookWith = (...entries: readonly JournalEntry[]) =>
   foldEntries([...sampleEntries, ...entries]);
+const numbersIn = (text: string): readonly string[] => text.match(/\d+(?:\.\d+)?/g) ?? [];
 const every = everyFacts.flatMap((facts) =>
   questionsOf(facts).map((question) => ({ facts, question })),
 );
@@ -43,11 +44,11 @@ describe('every question of the sample', () => {
     const told = every.flatMap(({ question }) => {
       const number = numberOf(question.answer);
       const slips = question.slips.map(({ shows }) => ({ kind: 'slip' as const, slip: shows }));
-      const inQuestion = questionText(question).match(/\d+/g) ?? [];
+      const inQuestion = numbersIn(questionText(question));
       if (number === null || inQuestion.includes(number)) return [];
       return [...slips, { kind: 'other' as const }]
         .map((judged) => helpText(question, judged))
-        .filter((help) => (help.match(/\d+(?:\.\d+)?/g) ?? []).includes(number))
+        .filter((help) => numbersIn(help).includes(number))
         .map((help) => `${question.template}: ${help}`);
     });
     expect(told).toEqual([]);
