@@ -44,6 +44,8 @@ import { doubtSamples } from './asking/doubt-samples';
 import { foundWords, numbersIn as numbersInWords, togetherWords, whoIsRight } from '#ui/together';
 import * as chooseWords from '#ui/graph-words';
 import * as boardWords from '../../src/lib/ui/draw/draw-board-words';
+import { childSheetWords } from '../../src/lib/ui/lesson-paper/child-sheet-words';
+import { sheetTask } from '../../src/lib/ui/paper/paper-words';
 import { measureWords } from '../../src/lib/ui/measure/measure-words';
 import { howWords, lessonWords } from '../../src/lib/ui/ruler-lessons/lesson-words';
 import { paperTaskWords } from '../../src/lib/ui/ruler-lessons/paper-task-words';
@@ -258,6 +260,7 @@ const catalogues: Readonly<Record<string, unknown>> = {
   'questions beyond': [saidOf(/^Y/), furtherIdeaKeys.map(ideaText)],
   'questions behind': saidOf(/^H/),
   'a lesson': [sentenceStarter, wonderQuestions, wordIds.map((id) => wordText(id).says)],
+  'a lesson on paper': [childSheetWords, sheetTask],
   'ruler lessons': [...[lessonWords, howWords.map(({ text }) => text), slipWords, paperTaskWords]],
 };
 

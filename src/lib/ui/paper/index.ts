@@ -15,6 +15,7 @@ export {
   type SheetNeeds,
 } from './paper-layout';
 export type { PictureFrame } from './picture-frame';
+export { askedOtherwise } from './paper-request';
 export { isPaperSize, pageRule, paperSizes, sheetRoom, type PaperSizeName } from './paper-sizes';
 export { paperTables, tableNeeds, type PaperTable } from './paper-table';
 export { checkWords, sheetTask, sheetWords, squareWords } from './paper-words';
