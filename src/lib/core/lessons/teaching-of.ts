@@ -52,7 +52,9 @@ export const teachingOf = (
   const ofGraph = teachingOfGraph(facts, hasGap);
   const own = purpose && byPurpose[purpose];
   if (!own) return { ...ofGraph, watchFor };
-  const materials = [...new Set([...ofGraph.materials, ...own.materials])];
+  const materials = [...new Set([...ofGraph.materials, ...own.materials])].filter(
+    (each) => each !== 'ruler' || !own.materials.includes('two-sided-ruler'),
+  );
   return { feature: own.feature, words: own.words, materials, watchFor };
 };
 

@@ -73,11 +73,15 @@ const firstThings: Readonly<Record<GraphKind, string>> = {
 const halfDone = ({ graph, table }: Facts): string => {
   const labels = [...new Set(toldRows(table).map(({ label }) => label))];
   const half = Math.ceil(labels.length / 2);
-  const upTo =
-    graph === 'line-plot'
-      ? `the first ${half} crosses of the table`
-      : `${things[graph]} up to “${labels[half - 1]}”`;
-  return `Draw the first half beforehand: the frame with its numbers, the names, and ${upTo}. Your child does the rest.`;
+  const done = halves[graph](`“${labels[half - 1]}”`, half);
+  return `Draw the first half beforehand: ${done}. Your child does the rest.`;
+};
+
+const halves: Readonly<Record<GraphKind, (last: string, half: number) => string>> = {
+  'picture-graph': (last) => `the key, the names, and the pictures of the rows up to ${last}`,
+  'bar-graph': (last) => `the frame with its numbers, the names, and the bars up to ${last}`,
+  'line-plot': (_, half) => `the number line, and crosses for the first ${half} numbers`,
+  'line-graph': (last) => `the frame with its numbers and places, and the points up to ${last}`,
 };
 
 /** A large one, because it is easy to see: from one number of the table to the very next. */

@@ -10,8 +10,9 @@ const features: Readonly<Record<FeatureId, string>> = {
   'missed-day-keeps-place': 'A missed day keeps its place and has no bar. Empty is not 0.',
   'one-cross-each': 'Every measure gets one cross above its number, also when it came before.',
   'parts-of-a-unit': 'Between two whole numbers there are equal parts, each with its place.',
-  'along-then-up': 'To find a point, walk along to the day first, then climb to the number.',
-  'gaps-are-dashed': 'A day that was missed keeps its place, and the join across it is dashed.',
+  'along-then-up':
+    'To find a point, walk along to the day or hour first, then climb to the number.',
+  'gaps-are-dashed': 'What was missed keeps its place, and the join across it is dashed.',
   'jump-is-the-difference': 'How much taller it got is the jump from one number to the next.',
   'smaller-unit-more-units': 'The smaller the unit, the more of them it takes for the same length.',
   'guess-then-measure':

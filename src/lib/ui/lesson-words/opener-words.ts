@@ -62,7 +62,7 @@ const openers: Readonly<Record<OpenerName, readonly string[]>> = {
   'wet-days': [
     'Go to the gauge and read it: is there anything in it? Write today’s number in the log.',
     'Your child guesses whether there were more wet days or more dry days.',
-    'Lay one button for each day of the table: a pile for wet, a pile for dry. 0 is a dry day; a day nobody read goes in neither pile.',
+    'Lay one button for each day of the table, a pile for each kind. 0 is a dry day; a few drops that are too little to measure are a trace; a day nobody read is in no pile.',
   ],
   'growth-days': [
     'Take today’s reading: your child guesses first, then measures three times and keeps the middle number.',
@@ -118,7 +118,7 @@ const openers: Readonly<Record<OpenerName, readonly string[]>> = {
   ],
   'guess-before-measuring': [
     'Measure one short thing together, such as a finger. That length helps with the next guesses.',
-    'For three more things: your child guesses, writes the guess on a scrap, hides it under the cup, measures, and looks at the guess.',
+    'For three more things, today’s reading among them if the log goes on: your child guesses, writes the guess on a scrap, hides it under the cup, measures, and looks at the guess.',
     'Each time ask how far off the guess was. Guesses are never marked.',
   ],
   'fair-test-of-two': [
@@ -128,8 +128,8 @@ const openers: Readonly<Record<OpenerName, readonly string[]>> = {
   ],
   'ended-lengths': [
     'This log has ended, so there is nothing to read today. Choose three of its numbers instead.',
-    'For each, your child first cuts a paper strip by eye, then measures it and trims it to the number.',
-    'Stand the strips side by side in the order of their days.',
+    'For each, your child first cuts a strip of paper or a piece of string by eye, then measures it and trims it to the number.',
+    'Lay them side by side in the order of the table, their ends at one line.',
   ],
   'ended-counts': [
     'This log has ended, so there is nothing to read today. Your child guesses which kind came most.',

@@ -49,7 +49,7 @@ export const acceptText: Readonly<Record<GraphKind, string>> = {
   'line-plot':
     'A cross whose middle is within a quarter of a step of its number is right. The order in which the crosses are made does not matter.',
   'line-graph':
-    'A point on its own day and within a quarter of a step of its number is right. Joins need not be straight, but must meet the points.',
+    'A point at its own day or hour, and within a quarter of a step of its number, is right. Joins need not be straight, but must meet the points.',
 };
 
 /** The idea as a question, never the number. */
@@ -60,7 +60,7 @@ export const stuckIdea: Readonly<Record<LessonPlan['feature'], string>> = {
   'missed-day-keeps-place': 'Did we measure on that day?',
   'one-cross-each': 'Does this one have its own cross yet?',
   'parts-of-a-unit': 'Is it more or less than a half?',
-  'along-then-up': 'Which day are you at? Now, how far up?',
+  'along-then-up': 'Where are you along the bottom? Now, how far up?',
   'gaps-are-dashed': 'Do we know this part, or do we guess it?',
   'jump-is-the-difference': 'Where do you stand? Where do you jump to?',
   'smaller-unit-more-units': 'Which unit is bigger? Does it take more of them, or fewer?',
