@@ -103,6 +103,75 @@ export const wordPictures: Readonly<
     ],
     letters: [],
   },
+  jump: {
+    parts: [
+      { path: 'M2 34H58M8 31V37M19 31V37M30 31V37M41 31V37M52 31V37', look: 'light' },
+      { path: 'M19 29C22 10 38 10 41 29M41 29l-5 -3M41 29l2 -6', look: 'strong' },
+    ],
+    letters: [1, 2, 3, 4, 5].map((number) => ({
+      ...{ x: 11 * number - 3, y: 45, text: String(number), size: 7 },
+    })),
+  },
+  difference: {
+    parts: [
+      { path: 'M6 46H58M12 46V30H24V46M32 46V12H44V46', look: 'light' },
+      { path: 'M24 30H48', look: 'dashed' },
+      { path: 'M47 12H53V30H47', look: 'strong' },
+    ],
+    letters: [{ x: 57, y: 24, text: '?', size: 9 }],
+  },
+  inch: {
+    parts: [
+      { path: 'M3 20H57V36H3Z', look: 'light' },
+      { path: 'M5 20H30.4V36H5Z', look: 'filled' },
+      { path: 'M5 14H30.4M5 12V16M30.4 12V16', look: 'strong' },
+    ],
+    letters: [{ x: 17.7, y: 10, text: '1 in', size: 7 }],
+  },
+  centimetre: {
+    parts: [
+      { path: 'M3 20H57V36H3Z', look: 'light' },
+      { path: 'M15 20V26M25 20V26M35 20V26M45 20V26M55 20V26', look: 'light' },
+      { path: 'M5 20H15V36H5Z', look: 'filled' },
+      { path: 'M5 14H15M5 12V16M15 12V16', look: 'strong' },
+    ],
+    letters: [{ x: 12, y: 10, text: '1 cm', size: 7 }],
+  },
+  guess: {
+    parts: [
+      { path: 'M8 3V46H58', look: 'light' },
+      { path: 'M24 46V22H38V46', look: 'light' },
+      { path: 'M18 14H44', look: 'dashed' },
+    ],
+    letters: [{ x: 50, y: 18, text: '?', size: 14 }],
+  },
+  about: {
+    parts: [
+      { path: 'M4 34H56M12 31V37M30 31V37M48 31V37', look: 'light' },
+      { path: 'M34 30V14M34 30l-3 -5M34 30l3 -5', look: 'strong' },
+    ],
+    letters: [6, 7, 8].map((number) => ({
+      ...{ x: 18 * number - 96, y: 45, text: String(number), size: 7 },
+    })),
+  },
+  'fair-test': {
+    parts: [
+      { path: 'M8 36H24L21 48H11ZM36 36H52L49 48H39Z', look: 'light' },
+      { path: 'M16 36V20M16 27l6 -4M16 30l-6 -4M44 36V20M44 27l6 -4M44 30l-6 -4', look: 'light' },
+      { path: suns([16], 9), look: 'strong' },
+      { path: 'M36 4H52V14H36Z', look: 'dashed' },
+    ],
+    letters: [],
+  },
+  change: {
+    parts: [
+      { path: 'M6 46H58', look: 'light' },
+      { path: 'M10 46V34H20V46', look: 'light' },
+      { path: 'M42 46V10H52V46Z', look: 'filled' },
+      { path: 'M24 32L36 20M36 20h-6M36 20v6', look: 'strong' },
+    ],
+    letters: [],
+  },
 };
 
 export interface Letter {

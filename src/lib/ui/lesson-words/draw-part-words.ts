@@ -74,7 +74,7 @@ const halfDone = ({ graph, table }: Facts): string => {
   const labels = [...new Set(toldRows(table).map(({ label }) => label))];
   const half = Math.ceil(labels.length / 2);
   const done = halves[graph](`“${labels[half - 1]}”`, half);
-  return `Draw the first half beforehand: ${done}. Your child does the rest.`;
+  return `The first half is there already: ${done}. Print it so, or draw it beforehand. Your child does the rest.`;
 };
 
 const halves: Readonly<Record<GraphKind, (last: string, half: number) => string>> = {
