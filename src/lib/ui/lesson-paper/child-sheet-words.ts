@@ -6,6 +6,7 @@ export const childSheetWords = {
   tellsUs: 'Our graph tells us',
   preview: 'The child’s sheets',
   ask: 'Look at your graph. Read, then write.',
+  rest: 'Draw the rest from the table.',
   table: 'This is the table to draw from.',
 } as const;
 

@@ -1,4 +1,4 @@
-import { begunDrawing, drawRight, type Drawing, type DrawingLevel } from '#core/graphs';
+import { begunDrawing, drawingLevels, drawRight, type Drawing } from '#core/graphs';
 import type { LessonFacts } from '#core/questions';
 import {
   footMm,
@@ -15,6 +15,7 @@ import {
   type SheetLayout,
   type SheetNeeds,
 } from '#ui/paper';
+import { halfDrawn } from './half-drawn';
 
 /** The child's table with the blank frame of its graph, as they stand on a sheet. */
 export interface LessonFrame {
@@ -26,9 +27,13 @@ export interface LessonFrame {
   readonly heightMm: number;
 }
 
+/** What stands on a child's frame before the child begins. */
+export const frameLevels = ['half-drawn', ...drawingLevels] as const;
+export type FrameLevel = (typeof frameLevels)[number];
+
 export interface FrameAsked {
   readonly size: PaperSizeName;
-  readonly level: DrawingLevel;
+  readonly level: FrameLevel;
   readonly isLeftHanded: boolean;
 }
 
@@ -49,7 +54,10 @@ export function lessonFrame(
   asked: FrameAsked,
   underMm = 0,
 ): LessonFrame | null {
-  const drawing = begunDrawing(drawRight(facts.right), asked.level);
+  const drawing =
+    asked.level === 'half-drawn'
+      ? halfDrawn(facts)
+      : begunDrawing(drawRight(facts.right), asked.level);
   const alone = laidOut(facts, drawing, asked, 0);
   if (underMm === 0) return alone;
   const together = laidOut(facts, drawing, asked, underMm);

@@ -1,5 +1,5 @@
-import { drawingLevels, type DrawingLevel } from '#core/graphs';
 import { isPaperSize, type PaperSizeName } from '#ui/paper';
+import { frameLevels, type FrameLevel } from './lesson-frame';
 
 /** The sheets a lesson has on paper. */
 export const sheetGroups = ['child', 'grown-up', 'words'] as const;
@@ -11,11 +11,11 @@ export interface LessonPaperRequest {
   /** In their own order; all of them where the address names none. */
   readonly groups: readonly SheetGroup[];
   /** What stands on the child's frame. */
-  readonly frame: DrawingLevel | null;
+  readonly frame: FrameLevel | null;
 }
 
 /**
- * Reads the address: `size`, `frame` (a drawing level) and `sheets` (`child`,
+ * Reads the address: `size`, `frame` (a level) and `sheets` (`child`,
  * `grown-up` and `words`, with commas between). Anything else is passed over.
  */
 export const lessonPaperRequest = (search: URLSearchParams): LessonPaperRequest => {
@@ -25,7 +25,7 @@ export const lessonPaperRequest = (search: URLSearchParams): LessonPaperRequest 
   return {
     size: isPaperSize(size) ? size : null,
     groups: groups.length > 0 ? groups : sheetGroups,
-    frame: drawingLevels.find((level) => level === search.get('frame')) ?? null,
+    frame: frameLevels.find((level) => level === search.get('frame')) ?? null,
   };
 };
 

@@ -1,4 +1,4 @@
-import type { DrawingLevel } from '#core/graphs';
+import type { FrameLevel } from './lesson-frame';
 import type { SheetGroup } from './lesson-paper-request';
 
 /** The page where a lesson is printed, for the grown-up. */
@@ -18,7 +18,8 @@ export const groupNames: Readonly<Record<SheetGroup, string>> = {
   words: 'Word cards',
 };
 
-export const frameNames: Readonly<Record<DrawingLevel, string>> = {
+export const frameNames: Readonly<Record<FrameLevel, string>> = {
+  'half-drawn': 'Half of it drawn',
   'frame-given': 'Names and numbers',
   'scale-given': 'Numbers',
   'empty-paper': 'Only squares',
