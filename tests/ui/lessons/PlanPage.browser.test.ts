@@ -127,6 +127,8 @@ describe('the questions of a plan', () => {
     await button('Another in its place').nth(between).click();
     await button('Take this one').first().click();
     await expect.poll(() => askedIn(notebook, id)).not.toEqual(before);
+    // The keys go on from where they were.
+    await expect.poll(() => document.activeElement?.textContent).toBe('Another in its place');
     const swapped = askedIn(notebook, id);
     expect(swapped).toHaveLength(before.length);
     expect(swapped[between]!.level).toBe('between');
@@ -159,6 +161,15 @@ describe('the questions of a plan', () => {
     const before = askedIn(notebook, id);
     await button('Another set of questions').click();
     await expect.poll(() => askedIn(notebook, id)).not.toEqual(before);
+    await expect.element(page.getByText('Other questions were chosen.')).toBeVisible();
+  });
+
+  test('all left out: the page says what can be done', async () => {
+    const notebook = await sampleNotebook();
+    const id = await aLesson(notebook, { minutes: 20 });
+    await show(notebook, id);
+    await notebook.write({ kind: 'lesson-changed', lesson: id, to: { questions: [] } });
+    await expect.element(page.getByText(/^No question is in this lesson/)).toBeVisible();
   });
 
   test('one whose number was put right since is told plainly, and can be replaced', async () => {

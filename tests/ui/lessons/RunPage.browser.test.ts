@@ -4,7 +4,7 @@ import { page, userEvent } from 'vitest/browser';
 import { render } from 'vitest-browser-svelte';
 import { evidenceOf } from '#core/lessons';
 import type { LessonId } from '#core/journal';
-import { answerText } from '#ui/ladder-words';
+import { answerText, questionText } from '#ui/ladder-words';
 import { RunPage } from '#ui/lessons';
 import { aLesson, lessonIn, sampleNotebook } from './a-lesson';
 import LessonIn from './LessonIn.svelte';
@@ -76,6 +76,16 @@ describe('a lesson that is given', () => {
     await expect.element(answer).not.toBeVisible();
     await page.getByText('Answer, slips, easier, further').click();
     await expect.element(answer).toBeVisible();
+  });
+
+  test('of twenty minutes has two questions, and more for who wants them', async () => {
+    const notebook = await sampleNotebook();
+    const id = await aLesson(notebook, { minutes: 20 });
+    const { spare } = lessonIn(notebook, id);
+    await show(notebook, id);
+    await goTo('Question 2 of 2');
+    await page.getByText('More questions, if the child wants them').click();
+    await expect.element(page.getByText(questionText(spare[0]!))).toBeVisible();
   });
 
   test('is written as given once, however often it is pressed', async () => {

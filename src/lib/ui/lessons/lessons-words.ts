@@ -27,7 +27,6 @@ export const emptyWords = {
   begin: 'Begin to measure',
   sample: 'Look around a made-up notebook',
   sampleWhy: 'It has four weeks of numbers, so its lessons can be tried.',
-  instead: 'A lesson that needs no log: learn to read a ruler.',
 } as const;
 
 /** Which days of the log the lesson is of, and of how many logs. */
