@@ -48,8 +48,8 @@ export const answerWayOf = ({
   if (answer.kind === 'idea') {
     if (offered.length > 0) return { by: 'choice', choices: offered, isHeard: false };
     if (isFurther) return heard('words');
-    const choices = [answer, ...slips.map(({ told }) => told)].filter(isIdea).toSorted(byIdea);
-    return { by: 'choice', choices, isHeard: false };
+    const choices = [answer, ...slips.map(({ told }) => told)].filter(isIdea);
+    return { by: 'choice', choices: mixed(choices, blanks), isHeard: false };
   }
   if (answer.kind === 'word') return { by: 'choice', choices: offered, isHeard: isFurther };
   return { by: waysByKind(answer), choices: [], isHeard: isFurther };
@@ -62,8 +62,13 @@ const thingsToOrder = (blanks: AskedQuestion['blanks']): readonly Told[] =>
 
 type Idea = Extract<Told, { kind: 'idea' }>;
 const isIdea = (told: Told): told is Idea => told.kind === 'idea';
-/** By their keys, so that the answer has no place of its own. */
-const byIdea = (one: Idea, other: Idea): number => (one.idea < other.idea ? -1 : 1);
+/** In an order that only the question's own words decide, so that the answer has no usual place. */
+const mixed = (ideas: readonly Idea[], blanks: AskedQuestion['blanks']): readonly Idea[] => {
+  const about = JSON.stringify(blanks);
+  const placeOf = ({ idea }: Idea): number =>
+    [...`${about} ${idea}`].reduce((sum, char) => (sum * 31 + char.charCodeAt(0)) % 9973, 7);
+  return ideas.toSorted((one, other) => placeOf(one) - placeOf(other));
+};
 
 const waysByKind = (answer: Exclude<Told, { kind: 'order' | 'idea' | 'word' }>): AnswerBy => {
   if (answer.kind === 'between') return answer.low.kind === 'day' ? 'from-to' : 'length';

@@ -22,7 +22,7 @@ export const beyondWords: WordsById = {
           ? `${ofWhom(blank('whose'))} hand is ${blank('length')} wide.`
           : `The pot is ${blank('length')} tall.`
       } Will ${blank('specimen')} be as ${long(blank)} on ${blank('day')}? Why?`,
-    easier: (blank) => `Find ${blank('length')} on a ruler. Is it far from there?`,
+    easier: (blank) => `Find ${blank('length')} on a ruler. Find our last number. Are they close?`,
     stretch: () => 'What could change your mind?',
   },
   Y4: {
