@@ -99,6 +99,7 @@ test('a whole talk of the made-up notebook goes by taps, and axe finds nothing @
   page,
 }) => {
   const faults = listenForFaults(page);
+  await page.clock.setSystemTime('2026-05-02T10:00:00-04:00');
   await page.addInitScript(() => sessionStorage.setItem('morning-measure:sample', 'yes'));
   await page.goto('/talk');
   await expect(page.getByRole('heading', { level: 1, name: 'Talk' })).toBeVisible();

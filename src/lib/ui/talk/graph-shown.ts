@@ -4,7 +4,6 @@ import {
   isBeingDrawn,
   isDrawingFinished,
   lastDrawing,
-  lookAtDrawing,
   type Drawing,
 } from '#core/graphs';
 import type { Notebook, PersonId } from '#core/journal';
@@ -17,8 +16,7 @@ import {
 
 /** What stands beside a question. */
 export type GraphShown =
-  /** The child's own; `isLike` where it shows what the log has. */
-  | { readonly kind: 'own'; readonly drawing: Drawing; readonly isLike: boolean }
+  | { readonly kind: 'own'; readonly drawing: Drawing }
   | { readonly kind: 'computer'; readonly drawing: Drawing }
   | { readonly kind: 'practice'; readonly drawing: Drawing }
   /** A drawing of the log is open: the graph is not shown before the child has drawn it. */
@@ -34,10 +32,7 @@ export function graphShown(
   person: PersonId | null,
 ): GraphShown {
   const drawing = ownDrawing(notebook, facts, person);
-  if (drawing) {
-    const isLike = lookAtDrawing(facts.right, drawing).mistakes.every(({ isSoft }) => isSoft);
-    return { kind: 'own', drawing, isLike };
-  }
+  if (drawing) return { kind: 'own', drawing };
   if (isBeingDrawn(notebook, facts.choice)) return { kind: 'table' };
   return { kind: 'computer', drawing: drawRight(facts.right) };
 }
