@@ -147,8 +147,8 @@ const faultsOfSheets = (page: Page): Promise<readonly string[]> =>
       );
       const columns = [...sheet.querySelectorAll('.columns > div')];
       const last = columns.filter((column) => {
-        const leaf = [...column.querySelectorAll('h4, p, svg')].at(-1);
-        return leaf?.tagName === 'H4';
+        const leaf = [...column.querySelectorAll('h3, p, svg')].at(-1);
+        return leaf?.tagName === 'H3';
       });
       return [
         ...past.map(({ each }) => `${name}: past its edge: ${each.outerHTML.slice(0, 80)}`),
@@ -235,7 +235,7 @@ test('the paper and the sheets are chosen, and only those are printed', async ({
   expect(pages).toHaveLength((await namesOf(page)).length);
   expect(Math.abs(pages[0]!.widthMm - sizes.letter[0])).toBeLessThan(0.3);
   await choice('Only squares').click();
-  await expect(sheets(page, childs).locator('.squares text')).toHaveCount(0);
+  await expect(sheets(page, childs).locator('.lesson-frame .squares text')).toHaveCount(0);
 });
 
 test('what the grown-up changed in the plan stands on paper', async ({ page }) => {
