@@ -19,7 +19,7 @@ export const paperWords = {
   back: 'On the screen',
   answers: 'Answers',
   answersTask: 'Ask how it was found before you say whether it is so.',
-  columns: ['', 'Answer', 'If it does not come: one helping question'],
+  columns: ['Thing', 'Answer', 'If it does not come: one helping question'],
   listen: 'Any story that fits the log. Listen, and ask how one could check it.',
   afterwards:
     'What is answered on paper is not kept by the notebook. Answer on the screen what should come again: a missed one comes on the next school day, a right one after 2, then 5, then 10 school days.',
