@@ -14,7 +14,6 @@ export const asItWas = (notebook: Notebook, moment: Stamp, day: CivilDay): Noteb
   specimens: mapped(notebook.specimens, (each) => notEndedAfter(each, day)),
   logBySpecimen: mapped(notebook.logBySpecimen, (log) => logUntil(log, moment)),
   estimates: mapped(notebook.estimates, (lines) => until(lines, moment)),
-  predictions: mapped(notebook.predictions, (lines) => until(lines, moment)),
   looks: mapped(notebook.looks, (lines) => until(lines, moment)),
   otherSides: new Map([...notebook.otherSides].filter(([, { at }]) => at <= moment)),
 });
