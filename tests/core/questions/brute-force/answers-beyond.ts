@@ -1,10 +1,10 @@
 import type { MarkId } from '#core/measure';
-import { amiss, isPlanned, numberOn, plotOf, systemOf, type Answerer } from './answers-read';
+import { amiss, numberOn, plotOf, systemOf, type Answerer } from './answers-read';
 import { sizeOfMark, sizeOfUnit } from './journal-writer';
 import { dayOfNumber, minutesOf, numberOfDay, timeOf, weekdayOfNumber } from './plain-days';
 import type { RawAsking } from './raw-asking';
 import { isSurelyDoubted } from './raw-doubts';
-import { markOn, middleOf, readingsOn, type RawLog, type RawMeasure } from './raw-log';
+import { isPlanned, markOn, middleOf, readingsOn, type RawLog, type RawMeasure } from './raw-log';
 import { amountOn, countedOf, kindsShown } from './raw-tables';
 import * as say from './reckoned';
 

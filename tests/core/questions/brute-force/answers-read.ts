@@ -3,7 +3,7 @@ import { knownOnce } from './known-once';
 import type { RawAsking } from './raw-asking';
 import { specimenNamed } from './raw-asking';
 import { isSurelyDoubted } from './raw-doubts';
-import { isPlanned, lastDayOf, markOn, middleOf, readingsOn, type RawMeasure } from './raw-log';
+import { lastDayOf, markOn, middleOf, readingsOn, type RawMeasure } from './raw-log';
 import { amountOn, crossesOf, daysFromTo, kindsShown, numbersOf } from './raw-tables';
 import * as say from './reckoned';
 import type { Reckoned } from './reckoned';
@@ -30,7 +30,7 @@ export const numberOn = (
 export const systemOf = (unit: string): string =>
   unit === 'in' || unit === 'ft' || unit === 'yd' ? 'inches' : unit === 'count' ? 'count' : 'cm';
 
-const amiss = (wrong: readonly string[]): readonly (readonly [boolean, string])[] =>
+export const amiss = (wrong: readonly string[]): readonly (readonly [boolean, string])[] =>
   wrong.map((text) => [false, text] as const);
 
 /** The one number of a time of the day that is shown. */
@@ -248,4 +248,3 @@ const R10: Answerer = (asking, question) => {
 };
 
 export const answersRead = { R1, R2, R3, R4, R5, R6, R7, R8, R9, R10 } as const;
-export { amiss, isPlanned };

@@ -7,13 +7,13 @@ import { askedOf, lineOf, withOffers, wrongOf } from './whole-reading';
 const logsRead = 10_000;
 
 /** In how many logs each template was asked, by the stage of the child. */
-type HowOften = ReadonlyMap<QuestionId, Readonly<Record<Stage, number>>>;
+type HowOften = ReadonlyMap<QuestionId, Record<Stage, number>>;
 
 /** One reading of all the logs, for all that is expected of it. */
 const readAll = (): { readonly wrong: readonly string[]; readonly howOften: HowOften } => {
   const wrong: string[] = [];
-  const howOften = new Map(
-    questionIds.map((id) => [id, { 'grade-1': 0, 'grade-2': 0, 'grade-3': 0 }] as const),
+  const howOften: HowOften = new Map(
+    questionIds.map((id) => [id, { 'grade-1': 0, 'grade-2': 0, 'grade-3': 0 }]),
   );
   for (let seed = 1; seed <= logsRead; seed += 1) {
     const log = madeLog(seed);

@@ -1,5 +1,6 @@
 import {
   stampOf,
+  type DeviceId,
   type Entry,
   type EntryDraft,
   type EntryId,
@@ -10,7 +11,6 @@ import {
 } from '#core/journal';
 import type { CivilDay, ClockTime } from '#core/calendar';
 import type { MarkId, Measured, Unit } from '#core/measure';
-import type { DeviceId } from '#core/journal';
 
 const anId = <Id extends string>(number: number): Id =>
   `00000000-0000-7000-8000-${String(number).padStart(12, '0')}` as Id;

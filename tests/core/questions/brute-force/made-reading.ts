@@ -118,7 +118,7 @@ const inOtherUnit = (chance: Chance, { times, mark }: ReadAt): Measured => {
     ['ft', '1 ft'],
   ] as const);
   const exact = times * sizeOfMark(mark);
-  return marksRead(Math.round(exact / sizeOfMark(other[1])), ...other);
+  return marksRead(Math.round(exact / sizeOfMark(other[1])), other[0], other[1]);
 };
 
 const writeOtherSide = (
@@ -128,10 +128,9 @@ const writeOtherSide = (
   { times, unit, mark }: ReadAt,
 ): void => {
   const exact = times * sizeOfMark(mark);
-  const side =
-    unit === 'in' || unit === 'ft' || unit === 'yd'
-      ? (['cm', '1 cm'] as const)
-      : (['in', chance.one(['1 in', '1 in', '1/2 in'])] as const);
-  const measured = marksRead(Math.round(exact / sizeOfMark(side[1])), ...side);
+  const isInches = unit === 'in' || unit === 'ft' || unit === 'yd';
+  const otherMark = isInches ? '1 cm' : chance.one<MarkId>(['1 in', '1 in', '1/2 in']);
+  const otherTimes = Math.round(exact / sizeOfMark(otherMark));
+  const measured = marksRead(otherTimes, isInches ? 'cm' : 'in', otherMark);
   write({ kind: 'other-side-read', reading, measured });
 };

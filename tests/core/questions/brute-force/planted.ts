@@ -1,6 +1,5 @@
 import type { AskedQuestion, Told } from '#core/questions';
-import { sizeOfUnit } from './journal-writer';
-import { aDayText } from './journal-writer';
+import { aDayText, sizeOfUnit } from './journal-writer';
 import { dayOfNumber, numberOfDay } from './plain-days';
 import type { Meddling } from './whole-reading';
 

@@ -144,7 +144,7 @@ export const rawLogOf = (entries: readonly Entry[]): RawLog => {
     const found = people.get(person);
     return found?.role === 'child' ? [{ name: found.name, measured }] : [];
   });
-  const lines = entries.flatMap((entry) => {
+  const lines = entries.flatMap((entry): RawLog['lines'] => {
     if (entry.kind === 'reading-taken') return [readingOf(entry, standing)];
     return entry.kind === 'day-marked' || entry.kind === 'kind-noted' ? [entry] : [];
   });
