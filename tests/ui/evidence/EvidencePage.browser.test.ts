@@ -206,6 +206,8 @@ describe('a note', () => {
     await open('Reads a graph');
     await page.getByRole('button', { name: 'Add a note about it : Tue 3 Mar' }).click();
     await expect.element(page.getByLabelText('On which day')).toHaveValue('2026-03-03');
+    await expect.element(page.getByRole('radio', { name: 'I saw it' })).toBeChecked();
+    await page.getByRole('radio', { name: 'Alone' }).click();
     await page.getByRole('button', { name: 'Write it down' }).click();
     await expect.element(card('Reads a graph').getByText('Alone: Tue 3 Mar')).toBeVisible();
     expect(writtenOf('evidence-noted')).toEqual([

@@ -40,8 +40,9 @@ export class NoteDesk {
   }
 }
 
+/** It claims the least: that it was done alone is for the grown-up to say. */
 export const emptyWish = (day: CivilDay): NoteWish => ({
-  ...{ skill: '', how: 'alone', day, drawing: null, answer: null, note: '', replaces: null },
+  ...{ skill: '', how: 'seen', day, drawing: null, answer: null, note: '', replaces: null },
 });
 
 /** A note to be written anew begins as it was. */

@@ -25,8 +25,9 @@ export const noteWords = {
   takeBack: 'Take it back',
 } as const;
 
+/** The least first: the list begins there. */
 export const howChoices: Readonly<Record<EvidenceLevel, string>> = {
-  alone: 'Alone',
-  'with-help': 'With help',
   seen: 'I saw it (done together, or not sure)',
+  'with-help': 'With help',
+  alone: 'Alone',
 };
