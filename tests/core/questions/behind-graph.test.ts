@@ -29,14 +29,14 @@ describe('H5, whether the test was fair', () => {
       ],
     });
     expect(answerText(question!.answer)).toBe(
-      'It was fair. Just one thing was not the same: water. Our plan kept this the same: seed and how deep the seed is.',
+      'It was fair. We changed just one thing: water. We planned to keep this the same: seed and how deep the seed is.',
     );
     expect(more).toEqual([]);
   });
   it('is answered by a second difference where one was noticed', () => {
     const [question] = ask([planned('water', ['seed'])], [noticed('One pot was moved.')]);
     expect(answerText(question!.answer)).toBe(
-      'Our plan had one thing not the same: water. It was not all fair. This was not the same, too: One pot was moved. Our plan kept this the same: seed.',
+      'We planned to change one thing: water. It was not all fair. One more thing changed: One pot was moved. We planned to keep this the same: seed.',
     );
   });
   it('is withdrawn without a plan, with one written too late, and of one plant', () => {

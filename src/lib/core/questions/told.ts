@@ -21,9 +21,12 @@ export const aLength = (
  * sameTold({ kind: 'length', exact: 20000000, unit: 'cm', mark: '1 cm' }, { kind: 'length', exact: 20000000, unit: 'mm', mark: '1 mm' }) // => true
  * sameTold({ kind: 'count', count: 2, of: 'days' }, { kind: 'length', exact: 20000000, unit: 'cm', mark: '1 cm' }) // => false
  */
-export const sameTold = (one: Told, other: Told): boolean => keyOf(one) === keyOf(other);
+export const sameTold = (one: Told, other: Told): boolean => areSame(partsOf(one), partsOf(other));
 
-const keyOf = (told: Told): string => JSON.stringify(partsOf(told));
+const areSame = (one: unknown, other: unknown): boolean => {
+  if (!Array.isArray(one) || !Array.isArray(other)) return one === other;
+  return one.length === other.length && one.every((part, index) => areSame(part, other[index]));
+};
 
 const partsOf = (told: Told): readonly unknown[] => {
   switch (told.kind) {

@@ -54,7 +54,7 @@ export const readWords: WordsById = {
   R8: {
     ask: (blank) =>
       blank('measured') === 'rain'
-        ? 'Which days have no rain number? How can you tell?'
+        ? 'Which days have no number for the rain? How can you tell?'
         : `Which days have no number for ${blank('plant')}? How can you tell?`,
     easier: () => 'Find one day with no number. Read its name.',
     stretch: () => 'Why might there be no number?',
