@@ -1,6 +1,7 @@
 import { oneOf, seededRandom, type Random } from '#core/base';
 import type { GraphTable, TimeTable, ValueTable } from '#core/graphs';
 import { exactPerUnit, formatExactNumber, type MarkId, type Unit } from '#core/measure';
+import { growing, melting, ribbons, someOf, towers, type PracticeRow } from './practice-rows';
 import type { FeatureId } from './teaching-of';
 
 /** What a worked example is about: never what a family measures here. The face has the words. */
@@ -51,28 +52,6 @@ export const practiceStory = (
   }
 };
 
-interface Row {
-  readonly label: string;
-  /** Null: it was missed. */
-  readonly number: number | null;
-}
-
-/** Different numbers, in the order they were drawn. */
-const someOf = (count: number, from: readonly number[], random: Random): readonly number[] => {
-  const left = [...from];
-  return Array.from({ length: count }, () => {
-    const taken = oneOf(left, random);
-    left.splice(left.indexOf(taken), 1);
-    return taken;
-  });
-};
-
-const named = (names: readonly string[], numbers: readonly (number | null)[]): readonly Row[] =>
-  names.map((label, index) => ({ label, number: numbers[index] ?? null }));
-
-const byDay = (numbers: readonly (number | null)[]): readonly Row[] =>
-  numbers.map((number, index) => ({ label: `day ${index + 1}`, number }));
-
 /** With a key of more than 1, more than a row of pictures at ease would hold one by one. */
 const toys = (random: Random, keyValue: number): PracticeStory => {
   const ones = keyValue === 1 ? [2, 3, 4, 5, 6, 7] : keyValue === 2 ? [3, 4, 6, 7] : [2, 3, 4, 5];
@@ -97,43 +76,9 @@ const toys = (random: Random, keyValue: number): PracticeStory => {
   };
 };
 
-const towers = (random: Random): readonly Row[] =>
-  named(
-    ['red tower', 'blue tower', 'green tower', 'gold tower'],
-    someOf(4, [2, 3, 4, 5, 6, 8], random),
-  );
-
-/** A ribbon of so many inches is about as many whole centimetres: 2 is 5, 4 is 10. */
-const ribbons = (random: Random, { unit }: PracticeTold): readonly Row[] =>
-  named(
-    ['red ribbon', 'blue ribbon', 'green ribbon'],
-    someOf(3, unit === 'in' ? [2, 4, 6] : [5, 10, 15], random),
-  );
-
-const growing = (random: Random): readonly Row[] => {
-  let height = oneOf([2, 3], random);
-  return byDay(
-    [0, 2, 4, 1, 3].map((more) => {
-      height += more === 0 ? 0 : more + oneOf([0, 0, 1], random);
-      return height;
-    }),
-  );
-};
-
-const melting = (random: Random, { isMissed }: { readonly isMissed: boolean }): readonly Row[] => {
-  let height = oneOf([12, 13, 14], random);
-  const missed = isMissed ? oneOf([2, 3], random) : null;
-  return byDay(
-    [0, 1, 3, 2, 2].map((less, day) => {
-      height -= less === 0 ? 0 : less + oneOf([0, 0, 1], random);
-      return day === missed ? null : height;
-    }),
-  );
-};
-
 const valuesOf = (
   { unit, mark }: PracticeTold,
-  rows: readonly Row[],
+  rows: readonly PracticeRow[],
   measured = 'height',
 ): ValueTable => ({
   ...{ form: 'values', measured, unit, mark },
