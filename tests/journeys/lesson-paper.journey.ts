@@ -83,7 +83,11 @@ const grownUps = 'The grown-up’s sheets';
 
 async function open(page: Page, path: string): Promise<void> {
   await page.goto(path);
-  await expect(page.locator('.lesson-sheet').first()).toBeVisible();
+  // The last of the three kinds to come.
+  await expect(page.locator('.lesson-sheet').first()).toBeAttached();
+  if (!path.includes('sheets='))
+    for (const kind of ['grown-up’s sheets: Sheet 1', 'Word cards: Sheet 1'])
+      await expect(page.locator(`.lesson-sheet[aria-label*="${kind}"]`)).toBeAttached();
   await page.evaluate(() => document.fonts.ready.then(() => undefined));
 }
 

@@ -10,6 +10,7 @@ export const pageWords = {
   paper: 'Paper',
   frame: 'What stands on the child’s graph paper',
   plan: 'The plan',
+  notLoaded: 'Some sheets could not be fetched. Open this page again when the network is back.',
 } as const;
 
 export const groupNames: Readonly<Record<SheetGroup, string>> = {
