@@ -2,11 +2,14 @@ import '#ui/look';
 import { describe, expect, test } from 'vitest';
 import { page, userEvent } from 'vitest/browser';
 import { render } from 'vitest-browser-svelte';
-import type { JournalEntry } from '#core/journal';
+import { civilDay } from '#core/calendar';
+import { drawRight } from '#core/graphs';
+import type { DrawingId, JournalEntry, LessonId } from '#core/journal';
 import type { AskedQuestion, QuestionId } from '#core/questions';
 import type { NotebookState } from '#notebook';
 import { answerText, questionText } from '#ui/ladder-words';
-import { aNotebook, asked, lesson, lessonWith } from './a-talk';
+import { anId } from '../../core/journal/entries';
+import { aNotebook, asked, factsCalled, later, lesson, lessonWith } from './a-talk';
 import TalkOf from './TalkOf.svelte';
 
 async function talkAbout(
@@ -300,5 +303,87 @@ describe('the talk', () => {
     await expect.element(theQuestion(one(bars, 'R1'))).toBeVisible();
     expect(spoken).toBe(0);
     speechSynthesis.speak = speak;
+  });
+});
+
+describe('while the child is drawing the same log', () => {
+  const facts = factsCalled('bars');
+  const drawing = anId<DrawingId>(960);
+  const begun = later(300, {
+    ...{ kind: 'drawing-begun', drawing, graph: 'bar-graph', stage: 'grade-2' },
+    ...{ investigation: facts.choice.investigation, level: 'frame-given' },
+    choice: { ...facts.choice },
+  });
+
+  test('no graph is shown, and what only a graph can answer waits for the drawing', async () => {
+    const [first, ofGraph] = asked(bars, 'R1', 'R7') as [AskedQuestion, AskedQuestion];
+    await talkAbout(bars, [first, ofGraph], [begun]);
+    await expect.element(theQuestion(first)).toBeVisible();
+    await expect.element(page.getByRole('region', { name: 'The table' })).toBeVisible();
+    expect(document.querySelector('.drawing-picture')).toBeNull();
+    await page.getByRole('button', { name: 'Not now' }).click();
+    await expect.element(page.getByText(/Finish your drawing first/)).toBeVisible();
+    await expect
+      .element(page.getByRole('link', { name: 'Go to my drawing' }))
+      .toHaveAttribute('href', expect.stringContaining(drawing));
+  });
+
+  test('the child’s own drawing is shown once it is finished', async () => {
+    const paper = { ...drawRight(facts.right), title: 'Tall and taller' };
+    await talkAbout(bars, asked(bars, 'R3'), [
+      begun,
+      later(301, { kind: 'drawing-saved', drawing, paper, ticked: [] }),
+      later(302, { kind: 'drawing-finished', drawing }),
+    ]);
+    await expect.element(page.getByText('Tall and taller')).toBeVisible();
+    await expect.element(page.getByRole('button', { name: 'My graph' })).toBeVisible();
+    await expect.element(graph).toBeVisible();
+  });
+});
+
+describe('a question of one’s own', () => {
+  const given = [1, 2, 3].flatMap((number) => {
+    const id = anId<LessonId>(970 + number);
+    return [
+      ...lessonWith(bars, asked(bars, 'R1'), id, 400 + number * 10),
+      later(405 + number * 10, { kind: 'lesson-given', lesson: id, day: civilDay('2026-05-01') }),
+    ];
+  });
+
+  test('is offered after three lessons, written, and comes up the next time', async () => {
+    localStorage.clear();
+    const notebook = await aNotebook(given);
+    const { unmount } = await render(TalkOf, { notebook });
+    await page.getByRole('button', { name: 'Make up a question' }).click();
+    await page.getByRole('button', { name: 'Keep my question' }).click();
+    await expect.element(page.getByText('Write your question first.')).toBeVisible();
+    await page.getByRole('button', { name: 'How tall was it on …' }).click();
+    await page.getByLabelText('My question').fill('How tall was it on Monday?');
+    await page.getByLabelText('What is the answer?').fill('5 cm');
+    await page.getByRole('button', { name: 'Keep my question' }).click();
+    await expect.element(page.getByText('Ask for two things at a time.')).toBeVisible();
+    await page.getByLabelText('My question').fill('How many more than on Friday?');
+    await page.getByRole('button', { name: 'Keep my question' }).click();
+    await expect
+      .element(page.getByText('Your question is kept. It comes up next time.'))
+      .toBeVisible();
+    expect(notebook.contents.ownQuestions).toMatchObject([
+      { level: 'read', text: 'How tall was it on Monday?', answer: '5 cm' },
+      { level: 'between', text: 'How many more than on Friday?' },
+    ]);
+    await unmount();
+    await render(TalkOf, { notebook });
+    await page.getByRole('button', { name: 'Not now' }).click();
+    const heading = page.getByRole('heading', { name: 'How tall was it on Monday?' });
+    await expect.element(heading).toBeVisible();
+    await page.getByRole('textbox').fill('5 CM.');
+    await say.click();
+    await expect.element(page.getByText('Yes. That is what the writer says, too.')).toBeVisible();
+    expect(notebook.contents.answers).toMatchObject([
+      {
+        how: 'alone',
+        question: { own: { level: 'read', text: 'How tall was it on Monday?' } },
+      },
+    ]);
   });
 });

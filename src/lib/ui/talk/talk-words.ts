@@ -34,6 +34,8 @@ export const talkWords = {
   twoFirst: 'Pick two days first.',
   before: 'before',
   after: 'after',
+  pick: 'Pick',
+  putBack: 'Put back',
   takeBack: 'Take one back',
   cannotTell: 'We can not tell.',
   ownWords: 'I say it my own way.',
