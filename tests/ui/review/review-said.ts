@@ -6,6 +6,7 @@ import {
   otherSumWords,
   reviewWords,
   sumHelpWords,
+  takenWords,
   takeWords,
 } from '../../../src/lib/ui/review/review-words';
 import { jumpsText } from '../../../src/lib/ui/review/jumps-text';
@@ -38,7 +39,13 @@ const ofDays: Sum = {
 
 /** Everything a child reads in the daily review, but the questions about graphs and rulers. */
 export const reviewSaid: readonly unknown[] = [
-  ...[reviewWords, reviewWords.place(2, 6), reviewWords.measure.go('Bean'), takeWords(8)],
+  ...[
+    reviewWords,
+    reviewWords.place(2, 6),
+    reviewWords.measure.go('Bean'),
+    takeWords(8),
+    takenWords(8),
+  ],
   ...[sumHelpWords, otherSumWords, blockWords, paperChildWords],
   jumpsText({ isBack: false, landings: [8, 10, null], sizes: [2, 3] }),
   [...sums, ofDays, { ...ofDays, unknown: 'result' as const }].map(storyOf),

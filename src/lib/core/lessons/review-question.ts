@@ -66,14 +66,15 @@ export const isQuestionStanding = (
 
 /**
  * The questions about a graph that a child can answer alone on a screen: to read the data or
- * between them, with a number, or with one of a few things to choose from. Not in the door.
+ * between them, with a number, or with one of a few things to choose from. What a picture stands
+ * for (R4) is a number and its noun: that is talked about. Not in the door.
  */
 export const answerableOf = (
   facts: LessonFacts,
   about: QuestionAbout,
 ): readonly ReviewQuestion[] => {
   const possible = questionsOf(facts).filter(
-    ({ level }) => level === 'read' || level === 'between',
+    ({ level, template }) => (level === 'read' || level === 'between') && template !== 'R4',
   );
   return possible.flatMap((question): readonly ReviewQuestion[] => {
     const { kind } = question.answer;

@@ -2,7 +2,7 @@ import { judgeRulerTask, judgeSum, type ReviewTask } from '#core/lessons';
 import { exactPerUnit, formatExact, parseMeasured, type MarkId, type Unit } from '#core/measure';
 import { judgeAnswer, type Told } from '#core/questions';
 import { answerText, easierText } from '#ui/ladder-words';
-import { otherNumberWords, slipWords } from '#ui/ruler-lessons';
+import { otherNumberWords, slipWords, twoNumbersHints } from '#ui/ruler-lessons';
 import { parseErrorWords } from '#ui/words';
 import { otherSumWords, sumHelpWords } from './review-words';
 import { amountText } from './story-words';
@@ -36,7 +36,8 @@ export function judgeWritten(task: ReviewTask, text: string): GivenAnswer {
     const judged = judgeRulerTask(task.ruler, exact);
     const said = formatExact(exact, how.unit, how.mark);
     if (judged.kind === 'right') return { kind: 'right', said };
-    const help = judged.kind === 'slip' ? slipWords[judged.slip].hints[0] : otherNumberWords[0];
+    const other = task.ruler.kind === 'off-zero' ? otherNumberWords : twoNumbersHints;
+    const help = judged.kind === 'slip' ? slipWords[judged.slip].hints[0] : other[0];
     return { kind: 'not-yet', said, help };
   }
   if (task.of === 'sum') {

@@ -152,6 +152,8 @@ export class ReviewDesk {
     if (given.kind === 'not-yet' && !this.isTried(item)) {
       this.#lastSaid = given.said;
       this.help = given.help;
+      // The next try begins with an empty line.
+      this.text = '';
       this.#keep({ ...this.#kept, tried: [...this.#kept.tried, item.name] });
       return;
     }

@@ -1,5 +1,4 @@
-import type { ReviewPick, SumSlip, SumUnknown } from '#core/lessons';
-import type { BlockDeed } from '#core/lessons';
+import type { BlockDeed, ReviewPick, SumSlip, SumUnknown } from '#core/lessons';
 import type { IconName } from '#ui/icons';
 
 /** What a child reads in the daily review: one thing at a time, and never a mark. */
@@ -78,15 +77,17 @@ export const otherSumWords: Readonly<Record<SumUnknown, string>> = {
 };
 
 /** What is done with the blocks. */
-export const blockWords: Readonly<Record<BlockDeed, string>> = {
+export const blockWords: Readonly<Record<Exclude<BlockDeed, 'taken-away'>, string>> = {
   laid: 'Lay it out.',
   'put-together': 'Put them all on one heap.',
   'ten-made': 'Ten ones make a ten.',
   'hundred-made': 'Ten tens make a hundred.',
   'ten-broken': 'Break one ten into ten ones.',
   'hundred-broken': 'Break a hundred into ten tens.',
-  'taken-away': 'Take it away. This is left.',
 };
+
+/** What was taken, and what is left. */
+export const takenWords = (number: number): string => `Take away ${number}. This is left.`;
 
 /** What to take, before it was taken. */
 export const takeWords = (number: number): string => `Now take away ${number}. What is left?`;
