@@ -127,9 +127,9 @@ export function teachingEntries(
     return id;
   }
 
-  /** What she said to each question of a lesson, and with how much help. */
-  function talk(day: string, { id, asked }: ToldLesson): void {
-    asked.forEach((question, index) => {
+  /** What she said to the questions of a lesson, all of them or the first, and with how much help. */
+  function talk(day: string, { id, asked }: ToldLesson, most = asked.length): void {
+    asked.slice(0, most).forEach((question, index) => {
       const { template, answer } = question;
       const isOpen = answer.kind === 'idea' || answer.kind === 'between';
       story.write(day, '14:30', wren, {
@@ -184,7 +184,8 @@ export function teachingEntries(
 
   const plot = makeLesson('2026-04-30', rainfall, 'line-plot-of-amounts');
   const linePlot = draw('2026-04-30', plot, 'Rain in our gauge');
-  talk('2026-04-30', plot);
+  // They stopped while she was willing: the rest is there to be talked about.
+  talk('2026-04-30', plot, 2);
   const even = 'All X marks the same size, after one look at the first pile.';
   note('2026-04-30', wren, 'draws-line-plot', 'with-help', even, { drawing: linePlot });
   for (const [level, text] of [
