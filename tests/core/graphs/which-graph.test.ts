@@ -61,6 +61,7 @@ describe('what a log can be made into today', () => {
   it('is told for the made-up beans, the ready ones first', () => {
     expect(sampleOffers('plant-height', 'grade-2').map(({ source }) => source)).toEqual([
       ...['day-values', 'growth-days', 'growth-amounts', 'weather-days', 'days-in-order'],
+      'values-side-by-side',
       // Two beans are too few for a line plot of many, and three reads of one day for one of reads.
       ...['state-days', 'specimen-readings', 'each-specimen', 'reads-of-one'],
     ]);

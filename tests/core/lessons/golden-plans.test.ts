@@ -27,6 +27,18 @@ const plans: Readonly<Record<string, ToMake>> = {
     ),
     wish: { purpose: 'how-much-taller', minutes: 20, seed: 3 },
   },
+  'two-side-by-side': {
+    ...{ on: '2026-03-31', graph: 'bar-graph', stage: 'grade-2' },
+    choice: sampleChoice(
+      ...([
+        'values-side-by-side',
+        ['Window bean', 'Shelf bean'],
+        ['2026-03-16', '2026-03-20'],
+        inCm,
+      ] as const),
+    ),
+    wish: { purpose: 'two-side-by-side', minutes: 40, seed: 3 },
+  },
   'fair-test': {
     ...{ on: '2026-03-31', graph: 'line-graph', stage: 'grade-3' },
     choice: sampleChoice(

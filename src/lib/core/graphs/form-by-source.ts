@@ -10,6 +10,7 @@ export const formBySource: Readonly<Record<TableSource, GraphTable['form']>> = {
   'state-days': 'counts',
   'specimen-readings': 'counts',
   'day-values': 'values',
+  'values-side-by-side': 'values',
   'week-values': 'values',
   'hour-values': 'values',
   'each-specimen': 'measures',

@@ -17,7 +17,10 @@ export interface CountTable {
   readonly rows: readonly { readonly label: string; readonly count: number }[];
 }
 
-/** One value for each day or week, as bars: heights, or rain. */
+/**
+ * One value for each day or week, as bars: heights, or rain. Or those of two logs on the same days,
+ * neighbours on each day.
+ */
 export interface ValueTable {
   readonly form: 'values';
   /** What is measured, in words: "height", "rain". */
@@ -35,6 +38,8 @@ export interface ValueTable {
 export interface ValueRow {
   readonly label: string;
   readonly day: CivilDay | null;
+  /** Which of the logs it is of, where there are several. */
+  readonly series?: number;
   /** Null where there is no number; the state says why. */
   readonly exact: number | null;
   /** The unit of this reading, which may differ from the table's: then it may not be drawn as it is. */

@@ -3,6 +3,7 @@ import { exactPerUnit } from '#core/measure';
 import type { Series, SeriesDay } from '#core/series';
 import { isOfOneDay } from './one-day-amount';
 import { mostSquaresUp } from './paper-room';
+import { sharedDays } from './side-by-side-table';
 import type { TableSource } from './table-choice';
 import type { TableSpan } from './table-offer';
 
@@ -22,6 +23,7 @@ export const spanChoices = (
   source: TableSource,
   logs: readonly Series[],
 ): readonly SpanChoice[] => {
+  if (source === 'values-side-by-side') return sharedSpans(logs);
   const days = [
     ...new Set(
       logs.flatMap((series) =>
@@ -59,6 +61,28 @@ const spanThatFits = (logs: readonly Series[], first: CivilDay): readonly SpanCh
   return last ? [{ span: 'first-that-fit', from: first, to: last.day }] : [];
 };
 
+/** The latest four days that two logs share, and the latest four whose bars fit the paper. */
+const sharedSpans = ([first, ...others]: readonly Series[]): readonly SpanChoice[] => {
+  const shared = first ? sharedDays(first, others).map(([{ day }]) => day) : [];
+  const fits = (day: CivilDay): boolean =>
+    [first, ...others].every((series) =>
+      series?.points.every(
+        (point) => point.day !== day || point.exact <= mostSquaresUp * exactPerUnit(point.unit),
+      ),
+    );
+  const lastFour = (days: readonly CivilDay[], span: TableSpan): readonly SpanChoice[] => {
+    const [from, to] = [days.slice(-daysSideBySide).at(0), days.at(-1)];
+    return from && to ? [{ span, from, to }] : [];
+  };
+  const tooTall = shared.findIndex((day) => !fits(day));
+  return [
+    ...lastFour(shared, 'latest-shared'),
+    ...(tooTall > 0 ? lastFour(shared.slice(0, tooTall), 'shared-that-fit') : []),
+  ];
+};
+
+/** With two logs as many bars as one of ten days has, and room for what each is called. */
+const daysSideBySide = 4;
 const ten = 10;
 
 const hasContent = (

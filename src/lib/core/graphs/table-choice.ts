@@ -18,6 +18,8 @@ export const tableSources = [
   'specimen-readings',
   /** One value a day: heights, or rain. */
   'day-values',
+  /** Two logs on the same days: on each day their values are neighbours. */
+  'values-side-by-side',
   /** One value a week: rain added up. */
   'week-values',
   /** One value for each time on the clock, of one day. */

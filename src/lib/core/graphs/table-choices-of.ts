@@ -83,6 +83,10 @@ const logsFor = (
   { logs, main }: OfferMaterial,
 ): readonly (readonly Series[])[] => {
   if (ofAll.has(source)) return [logs];
+  if (source === 'values-side-by-side') {
+    const other = fullestOf(logs.filter((log) => log !== main));
+    return other ? [[main, other]] : [];
+  }
   if (!ofSeveral.has(source) || logs.length < 2) return [[main]];
   return [[main], [main, ...logs.filter((log) => log !== main)].slice(0, mostTogether)];
 };
@@ -108,6 +112,7 @@ const fewestBySource: Readonly<Partial<Record<TableSource, number>>> = {
   'state-days': 1,
   'specimen-readings': 1,
   'each-specimen': 2,
+  'values-side-by-side': 2,
   'reads-of-one': 2,
 };
 
@@ -122,8 +127,8 @@ const questionByForm: Readonly<Record<GraphTable['form'], TableQuestion>> = {
 const sourcesByQuantity: Readonly<Record<Quantity, readonly TableSource[]>> = {
   'plant-height': [
     ...(['day-values', 'growth-days', 'growth-amounts', 'weather-days'] as const),
-    ...(['days-in-order', 'each-specimen', 'reads-of-one', 'state-days'] as const),
-    'specimen-readings',
+    ...(['days-in-order', 'values-side-by-side', 'each-specimen', 'reads-of-one'] as const),
+    ...(['state-days', 'specimen-readings'] as const),
   ],
   rain: ['day-values', 'wet-days', 'rain-amounts', 'week-values', 'weather-days', 'state-days'],
   shadow: ['hour-values', 'hours-in-order', 'weather-days'],

@@ -5,6 +5,7 @@ import { cutToDays } from './cut-to-days';
 import type { GraphTable } from './graph-table';
 import { eachSpecimenTable, growthTable, rainAmountTable, readsOfOneTable } from './measure-tables';
 import type { TableChoice, TableSource, ToldIn } from './table-choice';
+import { sideBySideTable } from './side-by-side-table';
 import { countTable } from './tally-tables';
 import { dayTimeTable, hourTimeTable } from './time-tables';
 import { dayValueTable, hourValueTable, weekValueTable } from './value-tables';
@@ -57,6 +58,7 @@ interface Material {
 
 const builders: Readonly<Partial<Record<TableSource, (material: Material) => GraphTable>>> = {
   'day-values': ({ first, told }) => dayValueTable(first, told),
+  'values-side-by-side': ({ logs, told }) => sideBySideTable(logs, told),
   'week-values': ({ first, told }) => weekValueTable(first, told),
   'hour-values': ({ first, told }) => hourValueTable(first, told),
   'each-specimen': ({ logs, told }) => eachSpecimenTable(logs, told),

@@ -33,8 +33,18 @@ export interface TableVariant {
   readonly graphs: readonly GraphReadiness[];
 }
 
-/** `first-that-fit`: the beginning of a log, as long as its bars fit the paper unit by unit. */
-export type TableSpan = 'whole' | 'first-ten' | 'latest-ten' | 'first-that-fit' | 'one-day';
+/**
+ * `first-that-fit`: the beginning of a log, as long as its bars fit the paper unit by unit.
+ * `latest-shared`, `shared-that-fit`: a few days that two logs share.
+ */
+export type TableSpan =
+  | 'whole'
+  | 'first-ten'
+  | 'latest-ten'
+  | 'first-that-fit'
+  | 'latest-shared'
+  | 'shared-that-fit'
+  | 'one-day';
 
 /** `one-unit`: two units were read, and all is told in one of them. `null` for counts. */
 export type ToldHow = 'as-read' | 'one-unit' | 'coarser-mark' | 'other-unit' | null;

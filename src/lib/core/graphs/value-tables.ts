@@ -24,9 +24,10 @@ export const dayValueTable = (series: Series, told: ToldIn): ValueTable => {
   };
 };
 
-type Value = Pick<ValueRow, 'exact' | 'unit' | 'text' | 'state'>;
+/** What stands in a day's row. Not part of the public door. */
+export type DayValue = Pick<ValueRow, 'exact' | 'unit' | 'text' | 'state'>;
 
-const valueOfDay = (series: Series, day: SeriesDay, told: ToldIn): Value => {
+export const valueOfDay = (series: Series, day: SeriesDay, told: ToldIn): DayValue => {
   const amount = dayAmount(series, day);
   if (!amount) {
     const state = day.state === 'word' ? 'blank' : day.state;
@@ -90,9 +91,10 @@ export const hourValueTable = (series: Series, told: ToldIn): ValueTable => {
   };
 };
 
-const blankRow = ({ unit }: ToldIn): Value => ({ exact: null, unit, text: '', state: 'blank' });
+const blankRow = ({ unit }: ToldIn): DayValue => ({ exact: null, unit, text: '', state: 'blank' });
 
-const tableHead = (
+/** What a table of values is of. Not part of the public door. */
+export const tableHead = (
   { investigation }: Series,
   { unit, mark }: ToldIn,
 ): Omit<ValueTable, 'rows'> => ({

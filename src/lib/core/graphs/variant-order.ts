@@ -45,5 +45,7 @@ const spanOrder: readonly TableSpan[] = [
   'latest-ten',
   'first-ten',
   'first-that-fit',
+  'latest-shared',
+  'shared-that-fit',
 ];
 const ofOneOrSeveral: ReadonlySet<TableSource> = new Set(['growth-amounts', 'days-in-order']);

@@ -52,9 +52,11 @@ export {
 } from './prediction-offer';
 export {
   predictionsOf,
+  sealsOf,
   type OpenPrediction,
   type Prediction,
   type PredictionUnderSeal,
+  type Seal,
 } from './predictions-of';
 export { rainTotals, type RainPeriod, type RainTotal } from './rain-totals';
 export { shadowDays, type ShadowDay } from './shadow-days';

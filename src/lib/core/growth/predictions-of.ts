@@ -1,5 +1,5 @@
 import type { CivilDay } from '#core/calendar';
-import type { EntryId, Notebook, PersonId, SealedPrediction } from '#core/journal';
+import type { EntryId, Notebook, PersonId, SealedPrediction, SpecimenId } from '#core/journal';
 import type { Measured } from '#core/measure';
 import { canCompare, dayAmount, missOf, type Miss, type Series } from '#core/series';
 
@@ -56,6 +56,23 @@ export const predictionsOf = (
       const isOpen = prediction.forDay < today || (prediction.forDay === today && reading !== null);
       return isOpen ? opened(prediction, reading) : underSeal(prediction);
     });
+
+/**
+ * That somebody predicted, when, and for which day, whatever the day is now: never a number, and
+ * never a because. Those taken back are left out.
+ * @example
+ * sealsOf({ predictions: new Map() }, 'bean') // => []
+ */
+export const sealsOf = (
+  notebook: Pick<Notebook, 'predictions'>,
+  specimen: SpecimenId,
+): readonly Seal[] =>
+  (notebook.predictions.get(specimen) ?? [])
+    .filter(({ takenBack }) => takenBack === null)
+    .map(({ id, at, author, day, forDay }) => ({ id, at, author, day, forDay }));
+
+/** A prediction from outside. */
+export type Seal = Pick<SealedPrediction, 'id' | 'at' | 'author' | 'day' | 'forDay'>;
 
 const underSeal = ({ id, day, forDay, author }: SealedPrediction): PredictionUnderSeal => ({
   ...{ state: 'sealed', id, day, forDay, author },

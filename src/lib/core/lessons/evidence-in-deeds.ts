@@ -1,3 +1,4 @@
+import { sealsOf } from '#core/growth';
 import type { Notebook, SpecimenId } from '#core/journal';
 import type { EvidenceOf, FoundEvidence } from './evidence';
 import type { Finding } from './evidence-in-answers';
@@ -37,7 +38,7 @@ const inLog = (notebook: Notebook, specimen: SpecimenId): readonly Finding[] => 
     ...standing(notebook.estimates.get(specimen)).map(({ measured, ...line }) =>
       deed(line, { kind: 'estimate', entry: line.id, specimen, measured }),
     ),
-    ...standing(notebook.predictions.get(specimen)).map((line) =>
+    ...sealsOf(notebook, specimen).map((line) =>
       deed(line, { kind: 'prediction', entry: line.id, specimen }),
     ),
   ];

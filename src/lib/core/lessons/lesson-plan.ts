@@ -110,6 +110,7 @@ const laidReady: Readonly<Record<string, readonly MaterialId[]>> = {
   ...{ 'opener-wet-days': ['counters'], 'opener-growth-days': ['counters'] },
   ...{ 'opener-state-days': ['counters'], 'opener-specimen-readings': ['counters'] },
   ...{ 'opener-each-specimen': ['sticky-notes'], 'opener-reads-of-one': ['sticky-notes'] },
+  'opener-values-side-by-side': ['strips'],
   ...{ 'opener-growth-amounts': ['strips'], 'opener-how-much-taller': ['strips'] },
   ...{ 'opener-ended-counts': ['counters'], 'opener-ended-lengths': ['strips'] },
 };

@@ -14,6 +14,7 @@ export const purposeIds = [
   'two-units-of-one-thing',
   'guess-before-measuring',
   'fair-test-of-two',
+  'two-side-by-side',
 ] as const;
 export type PurposeId = (typeof purposeIds)[number];
 
@@ -70,6 +71,7 @@ export const lessonPurposes: readonly LessonPurpose[] = [
   purpose('fair-test-of-two', 'line-graph', ['days-in-order'], fromGrade2, {
     ...{ needs: 'two-logs', quantities: ['plant-height'], alsoServes: ['2-LS2-1'] },
   }),
+  purpose('two-side-by-side', 'bar-graph', ['values-side-by-side'], fromGrade2),
 ];
 
 function purpose(

@@ -14,6 +14,7 @@ export const templatesByPurpose: Readonly<Partial<Record<PurposeId, readonly Que
   'how-much-taller': ['C2'],
   'two-units-of-one-thing': ['H4'],
   'fair-test-of-two': ['C13', 'H5'],
+  'two-side-by-side': ['C13'],
 };
 
 /**

@@ -98,7 +98,7 @@ const skillById: Readonly<Record<SkillId, Partial<Omit<Skill, 'id'>> & Pick<Skil
   },
   'compares-lengths': {
     serves: { 'grade-1': ['1.MD.A.1'], 'grade-2': ['2.MD.A.4'], 'grade-3': ['2.MD.A.4'] },
-    ...{ questions: ['C2', 'C6', 'C10', 'C13'], purposes: ['how-much-taller'] },
+    ...{ questions: ['C2', 'C6', 'C10', 'C13'], purposes: ['how-much-taller', 'two-side-by-side'] },
   },
   'adds-and-subtracts-lengths': {
     serves: {

@@ -73,6 +73,9 @@ const byPurpose: Readonly<Partial<Record<PurposeId, OfGraph>>> = {
     ...{ feature: 'guess-then-measure', materials: ['sticky-notes'] },
     words: ['guess', 'about', 'unit'],
   },
+  'two-side-by-side': {
+    ...{ feature: 'bars-from-zero', materials: ['strips'], words: ['bar', 'scale', 'difference'] },
+  },
   'fair-test-of-two': {
     ...{ feature: 'whose-line', materials: ['two-colours'], words: ['fair-test', 'change', 'key'] },
   },

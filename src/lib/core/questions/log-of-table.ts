@@ -50,6 +50,7 @@ export const ofLog = ({ specimen, investigation }: Series) => ({
 
 const heights: ReadonlySet<TableSource> = new Set([
   'day-values',
+  'values-side-by-side',
   'days-in-order',
   'growth-amounts',
 ]);

@@ -35,6 +35,15 @@ export const dayLogs = (facts: LessonFacts): readonly ShownLog[] => {
     const rows = table.rows.flatMap((row) => (row.day ? [{ ...row, day: row.day }] : []));
     return [logOf(facts, series[0], series[0].specimen.name, rows)];
   }
+  if (choice.source === 'values-side-by-side' && table.form === 'values') {
+    return series.map((each, index) => {
+      const rows = table.rows.flatMap((row) =>
+        row.day && row.series === index ? [{ ...row, day: row.day }] : [],
+      );
+      // Only days that both share have a place: of the others nothing is asked.
+      return { ...logOf(facts, each, each.specimen.name, rows), without: [] };
+    });
+  }
   if (choice.source !== 'days-in-order' || table.form !== 'times') return [];
   const days = daysShown(facts);
   return series.map((each, index) =>

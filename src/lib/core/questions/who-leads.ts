@@ -9,7 +9,7 @@ import { aDay, aLength, aWord } from './told';
 const about = {
   id: 'C13',
   level: 'between',
-  graphs: ['line-graph'],
+  graphs: ['bar-graph', 'line-graph'],
   ranges: ['G2a', 'G2b', 'G2c', 'G3'],
 } as const;
 

@@ -16,6 +16,7 @@ export const sourceWords: Readonly<Record<TableSource, string>> = {
   'state-days': 'The days we measured',
   'specimen-readings': 'How often we measured each',
   'day-values': 'Each day’s measure',
+  'values-side-by-side': 'Two of them, day by day',
   'week-values': 'Each week’s rain',
   'hour-values': 'The shadow, hour by hour',
   'each-specimen': 'All of them, measured once',
@@ -77,6 +78,8 @@ const spanWords: Readonly<Record<TableVariant['span'], string>> = {
   'first-ten': 'The first ten',
   'first-that-fit': 'The first ones that fit the paper',
   'latest-ten': 'The latest ten',
+  'latest-shared': 'The latest days of both',
+  'shared-that-fit': 'The latest days of both that fit the paper',
   'one-day': 'One day',
 };
 

@@ -57,6 +57,8 @@ const aboutTable = (source: TableSource, quantity: Quantity): string => {
       return 'how often we measured each';
     case 'day-values':
       return `each day’s ${measured[quantity]}`;
+    case 'values-side-by-side':
+      return 'two plants, day by day';
     case 'week-values':
       return 'each week’s rain';
     case 'hour-values':

@@ -79,6 +79,11 @@ const openers: Readonly<Record<OpenerName, readonly string[]>> = {
     'Your child guesses which has been measured most often.',
     'Lay one button for each reading, a pile for each name.',
   ],
+  'values-side-by-side': [
+    'Fetch both plants. Your child says which is taller, and by how much, before any ruler is out.',
+    'Measure each from the soil to the growing tip, and write both numbers in the log.',
+    'Cut a paper strip to each height, and stand the two side by side on one line: where one is taller, that piece is the difference.',
+  ],
   'week-values': [
     'Read the gauge, three times at eye height, and write today’s number in the log.',
     'Your child guesses which week brought most rain.',

@@ -16,4 +16,5 @@ const purposeWords: Readonly<Record<PurposeId, string>> = {
     'Measure one thing in centimetres and in inches, and see why the numbers differ',
   'guess-before-measuring': 'Guess first, then measure, and see how close the guess came',
   'fair-test-of-two': 'Compare the two plants of a fair test in one graph',
+  'two-side-by-side': 'Set two plants side by side as bars, and say how much taller one is',
 };

@@ -91,6 +91,7 @@ const countedBySource: Readonly<Record<TableSource, readonly [string, string]>> 
   'state-days': day,
   'specimen-readings': reading,
   'day-values': ['day with a number', 'days with a number'],
+  'values-side-by-side': ['day with two numbers', 'days with two numbers'],
   'week-values': ['week', 'weeks'],
   'hour-values': ['reading that day', 'readings that day'],
   'each-specimen': ['plant or thing measured', 'plants or things measured'],
@@ -149,6 +150,7 @@ export const insteadByPurpose: Readonly<Record<PurposeId, Instead>> = {
     link: 'Plan a fair test',
     path: '/measure/fair-test',
   },
+  'two-side-by-side': shadowDay,
 };
 
 /** When no lesson of a log is ready: what can be done today all the same. */
