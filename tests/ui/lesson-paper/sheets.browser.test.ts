@@ -5,6 +5,7 @@ import { render } from 'vitest-browser-svelte';
 import ChildSheets from '../../../src/lib/ui/lesson-paper/ChildSheets.svelte';
 import GrownUpSheets from '../../../src/lib/ui/lesson-paper/GrownUpSheets.svelte';
 import WordCards from '../../../src/lib/ui/lesson-paper/WordCards.svelte';
+import { wordIds } from '#core/lessons';
 import { answerText, easierText, questionText } from '#ui/ladder-words';
 import { watchForText, wordText } from '#ui/lesson-words';
 import { paperLesson } from './paper-lessons';
@@ -99,4 +100,15 @@ test('word cards have the word, what it means and a picture', async () => {
     words.map((id) => wordText(id).word),
   );
   for (const card of cards.elements()) expect(card.querySelector('svg path')).not.toBeNull();
+});
+
+test('every word of a day has its picture', async () => {
+  await render(WordCards, { words: wordIds, size: 'a4' });
+  const cards = page.getByRole('listitem');
+  await expect.element(cards.first()).toBeVisible();
+  for (const card of cards.elements())
+    expect([card.textContent, card.querySelector('svg path') !== null]).toEqual([
+      card.textContent,
+      true,
+    ]);
 });

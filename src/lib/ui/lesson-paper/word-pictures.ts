@@ -1,4 +1,5 @@
 import type { WordId } from '#core/lessons';
+import { purposeWordPictures } from './purpose-word-pictures';
 
 /** A part of a small picture: what the word means is drawn strong, what is around it light. */
 export interface PicturePart {
@@ -6,15 +7,17 @@ export interface PicturePart {
   readonly look: 'light' | 'strong' | 'filled' | 'dashed';
 }
 
+export interface WordPictureOf {
+  readonly parts: readonly PicturePart[];
+  readonly letters: readonly Letter[];
+}
+
 /**
- * A picture of each word, 60 wide and 50 high: the graph it belongs to, drawn lightly, with the
- * thing itself drawn strong. Letters stand in it only where the thing is made of them.
+ * A picture of a word, 60 wide and 50 high: the graph it belongs to, drawn lightly, with the thing
+ * itself drawn strong. Letters stand in it only where the thing is made of them.
  */
-export const wordPictures: Readonly<
-  Partial<
-    Record<WordId, { readonly parts: readonly PicturePart[]; readonly letters: readonly Letter[] }>
-  >
-> = {
+export const wordPictures: Readonly<Partial<Record<WordId, WordPictureOf>>> = {
+  ...purposeWordPictures,
   row: {
     parts: [
       { path: suns([12, 22, 32, 42], 25), look: 'strong' },
