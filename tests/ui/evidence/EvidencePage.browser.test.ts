@@ -30,6 +30,8 @@ const group = (name: string) => page.getByRole('region', { name });
 const card = (name: string) => page.getByRole('listitem').filter({ hasText: name }).first();
 const open = (name: string) => card(name).getByText(name, { exact: true }).first().click();
 
+const summaryOf = (name: string) => card(name).element().querySelector('summary')!;
+
 const alone = (number: number, day: string) => written(number, answered('R1', day, 'alone'));
 
 beforeEach(async () => {
@@ -177,7 +179,7 @@ describe('a note', () => {
     await page.getByRole('radio', { name: 'Alone' }).click();
     await page.getByRole('button', { name: 'Write it down' }).click();
     await expect.element(card('Estimates first').getByText('Alone: Wed 4 Mar')).toBeVisible();
-    await expect.element(card('Estimates first').locator('summary')).toHaveFocus();
+    await expect.element(page.elementLocator(summaryOf('Estimates first'))).toHaveFocus();
     expect(writtenOf('entry-taken-back')).toEqual([expect.objectContaining({ entry: anId(10) })]);
     expect(writtenOf('evidence-noted')).toHaveLength(2);
   });
@@ -240,8 +242,7 @@ describe('what nobody put a name to', () => {
 
 test('the keyboard alone opens a skill and writes a note about it', async () => {
   const { writtenOf } = await show(oneChild);
-  const summary = card('Looks beyond, with a because').locator('summary');
-  (summary.element() as HTMLElement).focus();
+  summaryOf('Looks beyond, with a because').focus();
   await userEvent.keyboard('{Enter}');
   await expect
     .element(page.getByRole('button', { name: 'Add a note : Looks beyond, with a because' }))
