@@ -4,6 +4,7 @@ import { tellRain } from './rain-story';
 import { tellSeedlings } from './seedling-story';
 import { tellShadow } from './shadow-story';
 import { StoryWriter } from './story-writer';
+import { teachingEntries } from './teaching-story';
 
 /** The people of the made-up family, as the stories call them. */
 export interface Family {
@@ -57,5 +58,6 @@ export function sampleJournal(): readonly JournalEntry[] {
   tellSeedlings(story, family);
   tellRain(story, family);
   tellShadow(story, family);
-  return [...story.entries, ...careEntries(story.entries, family)];
+  const told = [...story.entries, ...careEntries(story.entries, family)];
+  return [...told, ...teachingEntries(told, family)];
 }

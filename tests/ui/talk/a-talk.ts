@@ -25,7 +25,14 @@ import { anId, bean, begun, heights, took, written } from '../../core/journal/en
 
 const backup = readBackup(sample);
 if (!backup.ok) throw new Error(`The sample cannot be read: ${backup.error.kind}`);
-export const sampleEntries: readonly JournalEntry[] = backup.value.entries;
+const taught = new Set<string>([
+  ...['lesson-made', 'lesson-changed', 'lesson-given', 'question-answered', 'question-written'],
+  ...['review-answered', 'evidence-noted', 'drawing-begun', 'drawing-saved', 'drawing-finished'],
+]);
+/** The sample before anybody taught with it or drew: what was talked about is each test's own. */
+export const sampleEntries: readonly JournalEntry[] = backup.value.entries.filter(
+  ({ kind }) => !taught.has(kind),
+);
 
 export const personCalled = (name: string) =>
   [...sampleNotebook.people.values()].find((each) => each.name === name)!.id;

@@ -2,6 +2,7 @@ import { formatDay } from '#core/calendar';
 import type { TableChoice, TableSource } from '#core/graphs';
 import type { LessonMissing, PurposeId } from '#core/lessons';
 import { missingWords, sourceWords } from '#ui/graph-words';
+import type { IconName } from '#ui/icons';
 
 /** The grown-up's page where lessons are made. */
 export const lessonsWords = {
@@ -162,6 +163,13 @@ export const rulerLesson: Instead = {
 
 export const givenText = (days: readonly string[]): string =>
   days.length === 0 ? 'Not given yet' : `Given on ${days.join(', ')}`;
+
+/** What goes with all lessons. */
+export const besideLessons = [
+  { path: '/lessons/evidence', name: 'What has been seen', icon: 'look' },
+  { path: '/review', name: 'The day’s review', icon: 'tally' },
+  { path: '/review/paper', name: 'The review on paper', icon: 'print' },
+] as const satisfies readonly { path: string; name: string; icon: IconName }[];
 
 /** The other pages of one lesson. */
 export const lessonLinks = [
