@@ -3,7 +3,7 @@ import { expect, test, type Page } from '@playwright/test';
 import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { cm, height, kept, openKeptLog, tabTo, type Written } from './kept-log';
-import { listenForFaults, writeReading, writtenDown } from './walk';
+import { listenForFaults, looks, writeReading, writtenDown } from './walk';
 
 /** Wednesday 11 March 2026, nine in the morning in New York. */
 const today = '2026-03-11T09:00:00-04:00';
@@ -293,8 +293,8 @@ test.describe('a fair test', () => {
     await expect(page.getByRole('img', { name: /Line graph/ })).toHaveCount(0);
   });
 
-  for (const scheme of ['light', 'dark'] as const) {
-    test(`and a guess for later give axe nothing to find, ${scheme} @phone`, async ({ page }) => {
+  for (const [scheme, where] of looks) {
+    test(`and a guess for later give axe nothing to find, ${scheme} ${where}`, async ({ page }) => {
       await page.emulateMedia({ colorScheme: scheme });
       await at(page, today);
       const sealed = (forDay: string, day: string): Written => [

@@ -1,7 +1,7 @@
 import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Page } from '@playwright/test';
 import { height, kept, openKeptLog, tabTo, type Written } from './kept-log';
-import { listenForFaults } from './walk';
+import { listenForFaults, looks } from './walk';
 
 /** Wednesday 11 March 2026, nine in the morning in New York. */
 const today = '2026-03-11T09:00:00-04:00';
@@ -219,8 +219,8 @@ async function expectClean(page: Page, where: string): Promise<void> {
   expect([where, await overflow(page)]).toEqual([where, 0]);
 }
 
-for (const scheme of ['light', 'dark'] as const) {
-  test(`axe finds nothing and nothing scrolls sideways, ${scheme} @phone`, async ({ page }) => {
+for (const [scheme, where] of looks) {
+  test(`axe finds nothing and nothing scrolls sideways, ${scheme} ${where}`, async ({ page }) => {
     test.setTimeout(120_000);
     await page.emulateMedia({ colorScheme: scheme });
     await openKeptLog(page, path, { written: [robin] });

@@ -3,7 +3,7 @@ import { expect, test, type Page } from '@playwright/test';
 import { readFileSync } from 'node:fs';
 import { height, kept, openKeptLog, type Written } from './kept-log';
 import { pdfPages } from './pdf-shapes';
-import { listenForFaults } from './walk';
+import { listenForFaults, looks } from './walk';
 
 const sample = JSON.parse(readFileSync('demo/sample-notebook.json', 'utf8')) as {
   entries: Record<string, string>[];
@@ -163,8 +163,8 @@ test('the latitude of a check is in no journal and in no backup, kept or not', a
   expect(faults).toEqual([]);
 });
 
-for (const scheme of ['light', 'dark'] as const) {
-  test(`axe finds nothing on Growth and Set-up and nothing scrolls sideways, ${scheme} @phone`, async ({
+for (const [scheme, where] of looks) {
+  test(`axe finds nothing on Growth and Set-up and nothing scrolls sideways, ${scheme} ${where}`, async ({
     page,
   }) => {
     test.setTimeout(120_000);

@@ -1,7 +1,7 @@
 import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Page } from '@playwright/test';
 import { cm, height, kept, openKeptLog, tabTo, type Written } from './kept-log';
-import { listenForFaults, writeReading, writtenDown } from './walk';
+import { listenForFaults, looks, writeReading, writtenDown } from './walk';
 
 /** Thursday 12 March 2026, nine in the morning in New York. */
 const today = '2026-03-12T09:00:00-04:00';
@@ -125,8 +125,8 @@ test.describe('where a part of the page does not come', () => {
   });
 });
 
-for (const scheme of ['light', 'dark'] as const) {
-  test(`axe finds nothing in the guess, the question, the second look and after it, ${scheme} @phone`, async ({
+for (const [scheme, where] of looks) {
+  test(`axe finds nothing in the guess, the question, the second look and after it, ${scheme} ${where}`, async ({
     page,
   }) => {
     await page.emulateMedia({ colorScheme: scheme });

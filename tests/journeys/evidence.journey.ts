@@ -2,7 +2,7 @@ import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Page } from '@playwright/test';
 import { height, kept, openKeptLog, tabTo, type Written } from './kept-log';
 import { pdfPages } from './pdf-shapes';
-import { listenForFaults } from './walk';
+import { listenForFaults, looks } from './walk';
 
 const pip = '00000000-0000-7000-8000-000000000702';
 const graph = '00000000-0000-7000-8000-000000000501';
@@ -145,8 +145,8 @@ test('a note is written by the keyboard alone', async ({ page }) => {
   ).toBeVisible();
 });
 
-for (const scheme of ['light', 'dark'] as const) {
-  test(`axe finds nothing with everything open and nothing scrolls sideways, ${scheme} @phone`, async ({
+for (const [scheme, where] of looks) {
+  test(`axe finds nothing with everything open and nothing scrolls sideways, ${scheme} ${where}`, async ({
     page,
   }) => {
     await page.emulateMedia({ colorScheme: scheme });

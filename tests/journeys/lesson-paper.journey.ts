@@ -3,7 +3,7 @@ import { expect, test, type Page } from '@playwright/test';
 import { readFileSync } from 'node:fs';
 import { pdfPages, type Box, type PdfPage } from './pdf-shapes';
 import { putEntries } from './put-entries';
-import { listenForFaults } from './walk';
+import { listenForFaults, looks } from './walk';
 
 type Line = Readonly<Record<string, unknown>>;
 const sample = JSON.parse(readFileSync('demo/sample-notebook.json', 'utf8')) as {
@@ -279,8 +279,8 @@ test('while a drawing of the log is open, the grown-up’s sheets are printed un
   await expect(sheets(page, grownUps)).toBeVisible();
 });
 
-for (const scheme of ['light', 'dark'] as const)
-  test(`a lesson on paper leaves axe nothing to find on a ${scheme} screen, and fits it @phone`, async ({
+for (const [scheme, where] of looks)
+  test(`a lesson on paper leaves axe nothing to find on a ${scheme} screen, and fits it ${where}`, async ({
     page,
   }) => {
     await page.emulateMedia({ colorScheme: scheme });

@@ -1,7 +1,7 @@
 import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Page } from '@playwright/test';
 import { height, kept, openKeptLog, type Written } from './kept-log';
-import { listenForFaults } from './walk';
+import { listenForFaults, looks } from './walk';
 
 /** A bean measured every day for ten days: 1, 2, 2, 4, 5, 7, 8, 9, 11, 12 cm. */
 const tenDays: readonly Written[] = [1, 2, 2, 4, 5, 7, 8, 9, 11, 12].map((value, index) =>
@@ -109,8 +109,8 @@ test('an address with no such lesson, or none at all, is said kindly', async ({ 
   expect(faults).toEqual([]);
 });
 
-for (const scheme of ['light', 'dark'] as const) {
-  test(`axe finds nothing on the lesson pages and nothing scrolls sideways, ${scheme} @phone`, async ({
+for (const [scheme, where] of looks) {
+  test(`axe finds nothing on the lesson pages and nothing scrolls sideways, ${scheme} ${where}`, async ({
     page,
   }) => {
     test.setTimeout(120_000);
@@ -134,6 +134,8 @@ for (const scheme of ['light', 'dark'] as const) {
     await part(page, 'What to accept').getByRole('button', { name: 'Change' }).click();
     await check();
     await page.getByRole('link', { name: 'Teach it, step by step' }).click();
+    // The plan has headings of this kind too.
+    await page.waitForURL(/\/lessons\/run/);
     const next = page.getByRole('button', { name: 'Next', exact: true });
     await step(page).waitFor();
     while (await next.isVisible()) {

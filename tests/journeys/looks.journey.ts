@@ -1,6 +1,6 @@
 import AxeBuilder from '@axe-core/playwright';
 import { expect, test } from '@playwright/test';
-import { listenForFaults } from './walk';
+import { listenForFaults, looks } from './walk';
 
 const pages = [
   '/today',
@@ -14,8 +14,8 @@ const pages = [
   '/begin',
 ];
 
-for (const scheme of ['light', 'dark'] as const) {
-  test(`axe finds nothing on any page of the made-up notebook, ${scheme} @phone`, async ({
+for (const [scheme, where] of looks) {
+  test(`axe finds nothing on any page of the made-up notebook, ${scheme} ${where}`, async ({
     page,
   }) => {
     test.setTimeout(120_000);

@@ -2,7 +2,7 @@ import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Page } from '@playwright/test';
 import { readFileSync } from 'node:fs';
 import { pdfPages, type Box, type PdfPage } from './pdf-shapes';
-import { listenForFaults } from './walk';
+import { listenForFaults, looks } from './walk';
 
 /** Half a hundredth: a tenth of a millimetre in two centimetres, less than a pencil line. */
 const within = 0.005;
@@ -209,8 +209,8 @@ test('a night-time screen prints black on white', async ({ page }) => {
   expectTrueBars(sheet!);
 });
 
-for (const scheme of ['light', 'dark'] as const) {
-  test(`the sheet is chosen and seen on a ${scheme} screen, and axe finds nothing @phone`, async ({
+for (const [scheme, where] of looks) {
+  test(`the sheet is chosen and seen on a ${scheme} screen, and axe finds nothing ${where}`, async ({
     page,
   }) => {
     await page.emulateMedia({ colorScheme: scheme });
@@ -382,8 +382,8 @@ test('two plants of twenty days have their graph and their table on one sheet', 
     }
 });
 
-for (const scheme of ['light', 'dark'] as const) {
-  test(`the list of sheets, and a covered and an uncovered sheet, leave axe nothing to find on a ${scheme} screen @phone`, async ({
+for (const [scheme, where] of looks) {
+  test(`the list of sheets, and a covered and an uncovered sheet, leave axe nothing to find on a ${scheme} screen ${where}`, async ({
     page,
   }) => {
     await page.emulateMedia({ colorScheme: scheme });

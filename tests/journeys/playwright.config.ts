@@ -21,10 +21,10 @@ export default defineConfig({
     launchOptions: systemChromium ? { executablePath: systemChromium } : {},
   },
   projects: [
-    { name: 'desktop', use: { viewport: { width: 1280, height: 900 } } },
+    { name: 'desktop', grepInvert: /@only-phone/, use: { viewport: { width: 1280, height: 900 } } },
     {
       name: 'phone',
-      grep: /@phone/,
+      grep: /@phone|@only-phone/,
       use: { ...devices['Pixel 5'], viewport: { width: 360, height: 740 } },
     },
   ],

@@ -2,7 +2,7 @@ import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Locator, type Page } from '@playwright/test';
 import { height, kept, openKeptLog, type Written } from './kept-log';
 import { pdfPages } from './pdf-shapes';
-import { listenForFaults } from './walk';
+import { listenForFaults, looks } from './walk';
 
 /** A bean that was read on every school day of three weeks from Monday 2 March 2026 on. */
 const beans: readonly Written[] = [2, 3, 5, 6, 8, 9, 11, 13, 14, 16, 17, 18, 20, 21, 23].map(
@@ -151,8 +151,8 @@ test('a sum with its help and both answers by keyboard alone', async ({ page }) 
   expect(faults).toEqual([]);
 });
 
-for (const scheme of ['light', 'dark'] as const) {
-  test(`axe finds nothing on any thing of the review, nor on its paper, ${scheme} @phone`, async ({
+for (const [scheme, where] of looks) {
+  test(`axe finds nothing on any thing of the review, nor on its paper, ${scheme} ${where}`, async ({
     page,
   }) => {
     test.setTimeout(120_000);

@@ -1,7 +1,7 @@
 import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Locator, type Page } from '@playwright/test';
 import { pdfPages, type Box, type PdfPage } from './pdf-shapes';
-import { beginSeedling, listenForFaults } from './walk';
+import { beginSeedling, listenForFaults, looks } from './walk';
 
 async function openSample(page: Page): Promise<void> {
   await page.goto('/');
@@ -133,8 +133,8 @@ const pages = [
   '/measure/ruler/paper',
 ];
 
-for (const scheme of ['light', 'dark'] as const) {
-  test(`axe finds nothing on the pages of careful measuring, ${scheme} @phone`, async ({
+for (const [scheme, where] of looks) {
+  test(`axe finds nothing on the pages of careful measuring, ${scheme} ${where}`, async ({
     page,
   }) => {
     test.setTimeout(120_000);

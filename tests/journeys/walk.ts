@@ -31,3 +31,12 @@ export function listenForFaults(page: Page): string[] {
   });
   return faults;
 }
+
+/**
+ * How a page is looked at: by day on a large screen, by night on a phone. All four would find little
+ * more in twice the time.
+ */
+export const looks = [
+  ['light', '@desktop'],
+  ['dark', '@only-phone'],
+] as const;

@@ -223,6 +223,17 @@ describe('a lesson that cannot be read', () => {
     expect(errorOf({ choice })).toEqual({ kind: 'no-table' });
   });
 
+  it('is not opened while its investigation is removed', () => {
+    const { investigation } = bars.choice;
+    const removed = kept(
+      [{ kind: 'investigation-removed', investigation }],
+      '2026-03-21',
+      '09:00:00',
+      2000,
+    );
+    expect(errorOf({}, foldEntries([...madeIn(bars), ...removed]))).toEqual({ kind: 'no-table' });
+  });
+
   it('says that nothing is left to draw when all that was drawn was taken back', () => {
     const back = bars.choice.specimens.flatMap((specimen) =>
       sampleEntries

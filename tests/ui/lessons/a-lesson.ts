@@ -12,6 +12,7 @@ import { lessonFactsOf } from '#core/questions';
 import { NotebookState } from '#notebook';
 import { newMemoryShelf, openMemoryJournalStore } from '#store';
 import { fixedClock, memoryOf } from '../records/a-notebook';
+import { beforeTeaching } from '../../demo/before-teaching';
 
 /** Noon of Monday 4 May 2026: the made-up notebook is complete. */
 const clock = { ...fixedClock(), nowMs: () => Date.UTC(2026, 4, 4, 12) };
@@ -21,7 +22,7 @@ export async function sampleNotebook(shelf = newMemoryShelf()): Promise<Notebook
   const notebook = new NotebookState(openMemoryJournalStore(shelf), clock, memoryOf());
   await notebook.open();
   if (notebook.entries.length === 0) {
-    await notebook.bringIn(sample.entries as unknown as readonly JournalEntry[]);
+    await notebook.bringIn(beforeTeaching(sample.entries as unknown as readonly JournalEntry[]));
   }
   return notebook;
 }

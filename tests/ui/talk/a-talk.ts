@@ -22,17 +22,11 @@ import sample from '../../../demo/sample-notebook.json?raw';
 import { sampleLessons } from '../../core/questions/lessons-of-sample';
 import { inCm, sampleChoice, sampleNotebook, sampleToday } from '../../core/graphs/sample-logs';
 import { anId, bean, begun, heights, took, written } from '../../core/journal/entries';
+import { beforeTeaching } from '../../demo/before-teaching';
 
 const backup = readBackup(sample);
 if (!backup.ok) throw new Error(`The sample cannot be read: ${backup.error.kind}`);
-const taught = new Set<string>([
-  ...['lesson-made', 'lesson-changed', 'lesson-given', 'question-answered', 'question-written'],
-  ...['review-answered', 'evidence-noted', 'drawing-begun', 'drawing-saved', 'drawing-finished'],
-]);
-/** The sample before anybody taught with it or drew: what was talked about is each test's own. */
-export const sampleEntries: readonly JournalEntry[] = backup.value.entries.filter(
-  ({ kind }) => !taught.has(kind),
-);
+export const sampleEntries = beforeTeaching(backup.value.entries);
 
 export const personCalled = (name: string) =>
   [...sampleNotebook.people.values()].find((each) => each.name === name)!.id;

@@ -89,6 +89,8 @@ const factsOf = (
 ): Result<LessonFacts, LessonError> => {
   const choice = decodeTableChoice(record.choice);
   if (!choice.ok) return notALesson(`choice.${choice.error.part}`);
+  // A log that was removed can still be worked out, but nothing is taught with it.
+  if (!notebook.investigations.has(record.investigation)) return failed({ kind: 'no-table' });
   const day = madeOn ?? choice.value.to;
   const then = asItWas(notebook, record.madeAt, day);
   return lessonFactsOf(then, choice.value, graph, record.stage, day);

@@ -14,7 +14,7 @@ export const isOfHeights = ({ choice }: LessonFacts): boolean => heights.has(cho
 
 /** Whether each number of the table is one day's. Not part of the public door. */
 export const isOfSingleDays = ({ choice }: LessonFacts): boolean =>
-  heights.has(choice.source) || choice.source === 'rain-amounts' || choice.source === 'state-days';
+  heights.has(choice.source) || amountsOfDays.has(choice.source);
 
 /** Whether the table is of the weather, or of rain. Not part of the public door. */
 export const isOfWeather = ({ choice, series }: LessonFacts): boolean => {
@@ -48,9 +48,13 @@ export const ofLog = ({ specimen, investigation }: Series) => ({
   measured: aWord(investigation.quantity === 'plant-height' ? 'height' : 'length'),
 });
 
+/** Amounts of single days that are no heights: a graph of growth does not show how tall it was. */
+const amountsOfDays: ReadonlySet<TableSource> = new Set([
+  ...(['growth-amounts', 'rain-amounts', 'state-days'] as const),
+]);
+
 const heights: ReadonlySet<TableSource> = new Set([
   'day-values',
   'values-side-by-side',
   'days-in-order',
-  'growth-amounts',
 ]);

@@ -32,7 +32,7 @@ export const wordPictures: Readonly<Partial<Record<WordId, WordPictureOf>>> = {
       { path: 'M4 14H56V36H4Z', look: 'strong' },
       { path: suns([14], 25), look: 'strong' },
     ],
-    letters: [{ x: 40, y: 28.5, text: '= 2 days', size: 8 }],
+    letters: [{ x: 39.5, y: 27.5, text: '= 2 days', size: 6.5 }],
   },
   scale: {
     parts: [

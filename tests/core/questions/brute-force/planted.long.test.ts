@@ -6,7 +6,7 @@ import { plantedInQuestions, plantedInReading } from './planted';
 import { askedOf, lineOf, wrongOf } from './whole-reading';
 
 /** Few logs, and enough to plant every mistake many times. */
-const seeds = Array.from({ length: 400 }, (_, index) => index + 1);
+const seeds = Array.from({ length: 900 }, (_, index) => index + 1);
 const logs = seeds.map(madeLog);
 const asked = logs.flatMap((log) => askedOf(log));
 
