@@ -72,7 +72,8 @@ export {
   type SkillStandard,
 } from './skill';
 export { judgeSum, sumSlips, type SumJudged, type SumSlip } from './judge-sum';
-export { answeredOn, chosenItem, reviewFor, type ReviewOptions } from './review';
+export { answeredOn, chosenItem, reviewFor } from './review';
+export type { ReviewOptions } from './review-desk';
 export {
   schoolDayAfter,
   schoolDayBefore,
