@@ -1,4 +1,5 @@
 import type { Page } from '@playwright/test';
+import { putEntries } from './put-entries';
 
 /** A log that was kept for a while, put where the notebook keeps it: made up for these journeys. */
 const idOf = (number: number): string =>
@@ -65,25 +66,7 @@ export async function openKeptLog(
     at: `${day}T14:00:00.${String(index).padStart(3, '0')}Z-00000`,
     ...draft,
   }));
-  await page.goto('/');
-  await page.getByRole('link', { name: 'Begin our own' }).waitFor();
-  await page.evaluate(
-    (rows) =>
-      new Promise<void>((done, broken) => {
-        const opening = indexedDB.open('morning-measure');
-        opening.onerror = () => broken(opening.error);
-        opening.onsuccess = () => {
-          const writing = opening.result.transaction('entries', 'readwrite');
-          for (const row of rows) writing.objectStore('entries').add(row);
-          writing.onerror = () => broken(writing.error);
-          writing.oncomplete = () => {
-            opening.result.close();
-            done();
-          };
-        };
-      }),
-    entries,
-  );
+  await putEntries(page, entries);
   // As the beginning of a notebook leaves it: the child who measures writes.
   await page.evaluate((who) => localStorage.setItem('morning-measure:author', who), kept.wren);
   await page.goto(path);

@@ -1,8 +1,7 @@
 import * as v from 'valibot';
 import { failed, ok, type Result } from '#core/base';
-import { isCivilDay, type CivilDay } from '#core/calendar';
-import { isId, type AnyId, type InvestigationId, type SpecimenId } from '#core/journal';
-import { isMarkId, markById, systemOf, type MarkId, type Unit } from '#core/measure';
+import { fieldSchemas } from '#core/journal';
+import { markById, systemOf } from '#core/measure';
 import { tableSources, type TableChoice } from './table-choice';
 
 /**
@@ -31,27 +30,11 @@ const notAChoice = (part: string): Result<never, ChoiceError> =>
   failed({ kind: 'not-a-choice', part });
 
 const mostSpecimens = 100;
-const units = ['in', 'ft', 'yd', 'mm', 'cm', 'm', 'count'] as const satisfies readonly Unit[];
 
-const id = <Id extends AnyId>() =>
-  v.pipe(
-    v.string(),
-    v.check(isId, 'not an id'),
-    v.transform((text) => text as Id),
-  );
-const day = v.pipe(
-  v.string(),
-  v.check(isCivilDay, 'not a day'),
-  v.transform((text) => text as CivilDay),
-);
-const mark = v.pipe(
-  v.string(),
-  v.check(isMarkId, 'not a mark'),
-  v.transform((text) => text as MarkId),
-);
+const { day, mark, unit, investigationId, specimenId } = fieldSchemas;
 
 const told = v.pipe(
-  v.object({ unit: v.picklist(units), mark, converts: v.boolean() }),
+  v.object({ unit: unit, mark, converts: v.boolean() }),
   v.check(
     (each) => systemOf(markById(each.mark).unit) === systemOf(each.unit),
     'a mark of another ruler',
@@ -60,8 +43,8 @@ const told = v.pipe(
 
 const choiceSchema = v.object({
   source: v.picklist(tableSources),
-  investigation: id<InvestigationId>(),
-  specimens: v.pipe(v.array(id<SpecimenId>()), v.minLength(1), v.maxLength(mostSpecimens)),
+  investigation: investigationId,
+  specimens: v.pipe(v.array(specimenId), v.minLength(1), v.maxLength(mostSpecimens)),
   from: day,
   to: day,
   told: v.nullable(told),

@@ -21,3 +21,5 @@ export type * from './notebook';
 export { isStamp, momentOfStamp, nextStamp, stampOf, type Stamp } from './stamp';
 export type * from './teaching';
 export * from './vocabulary';
+/** The fields that entries are made of, for sheets inside them that higher parts of core decode. */
+export * as fieldSchemas from './field-schemas';

@@ -1,7 +1,7 @@
 import * as v from 'valibot';
 import { failed, ok, type Result } from '#core/base';
-import { isCivilDay, type CivilDay } from '#core/calendar';
-import type { LessonRecord } from '#core/journal';
+import type { CivilDay } from '#core/calendar';
+import { fieldSchemas, type LessonRecord } from '#core/journal';
 import { decodeQuestion, levels, type AskedQuestion, type Level } from '#core/questions';
 
 /** The parts of a plan that a grown-up can put into words of their own. */
@@ -85,14 +85,10 @@ const noChanges: LessonChanges = {
   ...{ madeOn: null, title: null, texts: {}, questions: null, own: [] },
 };
 
+const { day } = fieldSchemas;
 const mostQuestions = 60;
 const line = v.pipe(v.string(), v.maxLength(500));
 const prose = v.pipe(v.string(), v.maxLength(10_000));
-const day = v.pipe(
-  v.string(),
-  v.check(isCivilDay, 'not a day'),
-  v.transform((text) => text as CivilDay),
-);
 const own = v.object({ level: v.picklist(levels), text: line, answer: line });
 
 const changeSchema = v.object({

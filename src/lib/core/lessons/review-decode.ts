@@ -1,9 +1,7 @@
 import * as v from 'valibot';
 import { failed, ok, type Result } from '#core/base';
-import { isCivilDay, type CivilDay } from '#core/calendar';
 import { decodeTableChoice, graphKinds } from '#core/graphs';
-import { isId, stages, type SpecimenId } from '#core/journal';
-import { isMarkId, type MarkId, type Unit } from '#core/measure';
+import { fieldSchemas, stages } from '#core/journal';
 import { decodeQuestion, decodeTold, type Told } from '#core/questions';
 import { reviewKinds, type ReviewItem, type ReviewTask } from './review-item';
 import type { QuestionAbout } from './review-question';
@@ -35,25 +33,10 @@ export interface ReviewItemError {
 const notAnItem = (part: string): Result<never, ReviewItemError> =>
   failed({ kind: 'not-an-item', part });
 
-const units = ['in', 'ft', 'yd', 'mm', 'cm', 'm', 'count'] as const satisfies readonly Unit[];
+const { day, mark, unit, specimenId: specimen } = fieldSchemas;
 const text = v.pipe(v.string(), v.maxLength(2000));
 const exact = v.pipe(v.number(), v.safeInteger(), v.minValue(0));
 const number = v.pipe(v.number(), v.safeInteger(), v.minValue(0), v.maxValue(1000));
-const mark = v.pipe(
-  v.string(),
-  v.check(isMarkId, 'not a mark'),
-  v.transform((each) => each as MarkId),
-);
-const day = v.pipe(
-  v.string(),
-  v.check(isCivilDay, 'not a day'),
-  v.transform((each) => each as CivilDay),
-);
-const specimen = v.pipe(
-  v.string(),
-  v.check(isId, 'not an id'),
-  v.transform((each) => each as SpecimenId),
-);
 const told = v.pipe(
   v.unknown(),
   v.check((each) => decodeTold(each).ok, 'not told'),
@@ -85,7 +68,7 @@ const ruler = v.pipe(
 const sum = v.pipe(
   v.object({
     ...{ story: v.picklist(sumStories), thing: v.picklist(sumThings), of: text },
-    ...{ specimen: v.nullable(specimen), unit: v.picklist(units), first: told, second: told },
+    ...{ specimen: v.nullable(specimen), unit, first: told, second: told },
     ...{ start: number, change: number, result: number, unknown: v.picklist(sumUnknowns) },
     isPractice: v.boolean(),
   }),

@@ -1,7 +1,7 @@
 import * as v from 'valibot';
 import { failed, ok, type Result } from '#core/base';
-import { isCivilDay, isClockTime, type CivilDay, type ClockTime } from '#core/calendar';
-import { isMarkId, markById, systemOf, type MarkId, type Unit } from '#core/measure';
+import { fieldSchemas } from '#core/journal';
+import { markById, systemOf } from '#core/measure';
 import { formOf } from './question-form';
 import { levels, numberRanges, questionIds, type AskedQuestion, type Told } from './question';
 import { slipIds } from './slip-id';
@@ -42,30 +42,15 @@ export interface QuestionError {
   readonly part: string;
 }
 
-const units = ['in', 'ft', 'yd', 'mm', 'cm', 'm', 'count'] as const satisfies readonly Unit[];
+const { day, time, mark, unit } = fieldSchemas;
 const text = v.pipe(v.string(), v.maxLength(200));
-const day = v.pipe(
-  v.string(),
-  v.check(isCivilDay, 'not a day'),
-  v.transform((each) => each as CivilDay),
-);
-const time = v.pipe(
-  v.string(),
-  v.check(isClockTime, 'not a time'),
-  v.transform((each) => each as ClockTime),
-);
-const mark = v.pipe(
-  v.string(),
-  v.check(isMarkId, 'not a mark'),
-  v.transform((each) => each as MarkId),
-);
 const number = v.pipe(v.number(), v.finite());
 const mostThings = 100;
 
 const length = v.pipe(
   v.object({
     ...{ kind: v.literal('length'), exact: v.pipe(v.number(), v.safeInteger()) },
-    ...{ unit: v.picklist(units), mark },
+    ...{ unit, mark },
   }),
   v.check(
     (each) => systemOf(markById(each.mark).unit) === systemOf(each.unit),
